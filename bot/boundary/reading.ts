@@ -1,0 +1,117 @@
+import type { BuildRequest, Clauses, Destination } from "../../core/buildSheet/buildRequest.ts";
+import type { ClubName, Id, Instant, OrderKind } from "../../core/kinds.ts";
+
+/** A name people may write for a thing of the record, as folded words; several names may point at one thing. */
+export interface NamedPlayer {
+  readonly id: Id<"player">;
+  /** As shown: `Ysolde Quarrie`. The last word is the family name. */
+  readonly name: string;
+  readonly aliases: readonly string[];
+}
+
+/** What the reader knows of the world: names from memory, the clock handed in, and which numbers are open orders here. */
+export interface ReadingContext {
+  readonly now: Instant;
+  readonly zone: string;
+  readonly lengthUnit: "in" | "mm";
+  readonly players: readonly NamedPlayer[];
+  /** Canonical model names, such as `Cairn`, `Dunlin 60 X`, `Gorse Standard Round`. */
+  readonly headModels: readonly string[];
+  readonly shaftModels: readonly string[];
+  readonly gripModels: readonly string[];
+  readonly sleeveMarks: readonly string[];
+  readonly grinds: readonly string[];
+  readonly isOpenOrder: (number: number) => boolean;
+}
+
+/** Where in the text, as half-open offsets of UTF-16 code units. */
+export interface Place {
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * One thing that keeps a message from being an order. A fault has a value nobody would accept; a question has several
+ * meanings. `options` are replacements for the words at `place` (the nearest guess first), each a button.
+ */
+export interface Problem {
+  readonly code: ProblemCode;
+  readonly place: Place;
+  readonly word: string;
+  /** What would be accepted, in plain words: `driver 6–14`. */
+  readonly accepted: string;
+  readonly options: readonly { readonly label: string; readonly replacement: string }[];
+}
+
+export type ProblemCode =
+  | "value-out-of-range"
+  | "value-unreadable"
+  | "no-such-time"
+  | "unknown-player"
+  | "which-player"
+  | "which-club"
+  | "unknown-club"
+  | "unknown-part"
+  | "which-part"
+  | "which-meaning"
+  | "which-mark"
+  | "unknown-destination"
+  | "needs-like"
+  | "twice"
+  | "by-is-past"
+  | "unknown-word"
+  | "too-long"
+  | "unknown-order"
+  | "nothing-to-do";
+
+/** Something read otherwise than it was typed; shown, and `go` then waits for one press. */
+export interface Mending {
+  readonly place: Place;
+  readonly typed: string;
+  readonly read: string;
+  readonly why: "misspelt" | "decimal-comma" | "guessed";
+}
+
+export type LiveQuestion =
+  | { readonly ask: "where"; readonly player: Id<"player">; readonly club: ClubName | null }
+  | { readonly ask: "gaming"; readonly player: Id<"player">; readonly club: ClubName | null }
+  | { readonly ask: "owed" }
+  | { readonly ask: "short" }
+  | { readonly ask: "next" }
+  | { readonly ask: "later-issue"; readonly topic: "ready" | "find" | "swing" | "bounce" | "match" };
+
+export type MessageReading =
+  /** Not for the bot: nobody is answered. */
+  | { readonly kind: "silence" }
+  /** A player and a club with nothing readable. */
+  | { readonly kind: "hint"; readonly player: Id<"player">; readonly club: ClubName }
+  | { readonly kind: "order"; readonly request: BuildRequest; readonly go: boolean; readonly mendings: readonly Mending[] }
+  /** All faults and questions at once. What was read is kept with them. */
+  | { readonly kind: "problems"; readonly problems: readonly Problem[]; readonly mendings: readonly Mending[]; readonly orderKind: OrderKind | null }
+  | {
+      readonly kind: "revise";
+      readonly number: number;
+      readonly clauses: Clauses;
+      readonly by: BuildRequest["by"];
+      readonly to: Destination | null;
+      readonly mendings: readonly Mending[];
+    }
+  | { readonly kind: "hold" | "scratch" | "where" | "resume"; readonly number: number; readonly reason: string | null }
+  /** The technician's line. */
+  | { readonly kind: "measured"; readonly number: number; readonly values: readonly MeasuredValue[]; readonly mendings: readonly Mending[] }
+  | { readonly kind: "question"; readonly question: LiveQuestion };
+
+export interface MeasuredValue {
+  readonly quantity:
+    | "squaredLoftDeg"
+    | "soledFaceDeg"
+    | "seatedLieDeg"
+    | "lengthMm"
+    | "swingWeightPoints"
+    | "totalMassG"
+    | "headMassG"
+    | "bounceDeg"
+    | "wraps";
+  readonly value: number;
+  readonly asWritten: string;
+}

@@ -1,0 +1,131 @@
+import type { ClubFamily, Id, Instant, OrderKind } from "../kinds.ts";
+
+/** A place of work that holds so many clubs at once. */
+export type Station = "bench" | "cutter" | "bonding" | "gripping" | "loftLie" | "scale" | "marking" | "walk";
+
+/**
+ * One step of a route. `medianMin` is hands-on time, or the wait itself when `unattended`. A wait never takes a
+ * technician and never less than `floorMin`, which comes from the product's data sheet and is never learned.
+ */
+export interface RouteStep {
+  readonly kind: StepKind;
+  readonly medianMin: number;
+  readonly unattended: boolean;
+  readonly floorMin: number;
+  readonly station: Station;
+  /** Kinds of the same route that must be done first; a step with none may start at once. */
+  readonly after: readonly StepKind[];
+}
+
+export type StepKind =
+  | "pullParts"
+  | "tipPrepare"
+  | "dryFit"
+  | "bond"
+  | "bondSet"
+  | "gaugeHead"
+  | "pullHead"
+  | "layOutGrip"
+  | "headOn"
+  | "cut"
+  | "dryWeigh"
+  | "grip"
+  | "gripSet"
+  | "measure"
+  | "sign"
+  | "walk"
+  | "removeOld"
+  | "coolDown"
+  | "turnFerrule"
+  | "bend"
+  | "turnSleeve"
+  | "stampText"
+  | "paintDry"
+  | "soleWork"
+  | "inspect";
+
+/** A route with the two floors under "playable": minutes after bonding, and after gripping, before full swings. */
+export interface Route {
+  readonly steps: readonly RouteStep[];
+  readonly playableAfterBondMin: number;
+  readonly playableAfterGripMin: number;
+}
+
+/** What a route is chosen by. `readySleeved` skips preparing and bonding the tip. */
+export interface RouteQuestion {
+  readonly kind: OrderKind;
+  readonly family: ClubFamily;
+  readonly adjustable: boolean;
+  readonly readySleeved: boolean;
+}
+
+/** Floors from data sheets, editable: the adhesive's and the grip method's. */
+export interface WaitFloors {
+  readonly adhesiveHandleMin: number;
+  readonly adhesivePlayMin: number;
+  readonly gripHandleMin: number;
+  readonly gripPlayMin: number;
+  readonly walkMin: number;
+}
+
+export type StepState = "todo" | "running" | "paused" | "done" | "skipped";
+
+/** A step as it stands on the bench. Times in epoch ms; `workedMs` is hands-on time before a pause. */
+export interface BenchStep {
+  readonly route: RouteStep;
+  readonly state: StepState;
+  readonly startedAt: Instant | null;
+  readonly finishedAt: Instant | null;
+  readonly workedMs: number;
+}
+
+/** One club of one order in the queue. */
+export interface BenchJob {
+  readonly order: Id<"order">;
+  readonly job: number;
+  readonly steps: readonly BenchStep[];
+  readonly playableAfterBondMin: number;
+  readonly playableAfterGripMin: number;
+  /** Nothing starts before it: the club or the bag has yet to come in. */
+  readonly releaseAt: Instant | null;
+  readonly dueAt: Instant | null;
+  /** Weight of a minute late: a player waiting on the range outranks a backup for Friday. */
+  readonly weight: number;
+  readonly held: boolean;
+}
+
+/** Half-open interval of epoch ms. */
+export interface OpenInterval {
+  readonly from: Instant;
+  readonly to: Instant;
+}
+
+/** The whole workshop at one moment: what the estimate rests on, with the version it was read at. */
+export interface BenchSnapshot {
+  readonly version: number;
+  readonly now: Instant;
+  readonly technicians: number;
+  readonly stations: Readonly<Record<Station, number>>;
+  readonly open: readonly OpenInterval[];
+  /** When the truck leaves: no promise crosses it. Null when it stays. */
+  readonly rollOutAt: Instant | null;
+  readonly jobs: readonly BenchJob[];
+}
+
+/** Spreads of the durations, as standard deviations of the logarithm. */
+export interface Spreads {
+  readonly step: number;
+  readonly job: number;
+  readonly wait: number;
+}
+
+/** When a club is in the player's hand and when it may take full swings; null when it is not before the truck leaves. */
+export interface ReadyEstimate {
+  readonly order: Id<"order">;
+  readonly job: number;
+  readonly likelyAt: Instant | null;
+  readonly promiseAt: Instant | null;
+  readonly playableAt: Instant | null;
+  /** Share of samples finished by `dueAt`; null without one. */
+  readonly chanceByDue: number | null;
+}

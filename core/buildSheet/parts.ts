@@ -1,0 +1,100 @@
+import type { ClubFamily, Hand, Id } from "../kinds.ts";
+
+/** A head's model: what every head of it shares. Lengths in mm. */
+export interface HeadModel {
+  readonly id: Id<"partModel">;
+  readonly name: string;
+  readonly family: ClubFamily;
+  /** The sleeve family it takes, or null when the shaft is bonded into the hosel. */
+  readonly sleeveFamily: string | null;
+  /** Bottom of the bore, or the sleeve's internal shaft stop, to the ground line along the shaft axis. */
+  readonly boreToGroundMm: number;
+  /** The head's centre of mass, up the shaft from the ground line. */
+  readonly centreAboveGroundMm: number;
+  readonly grind: string | null;
+  /** On the list for play at events that keep one; null when no list applies. */
+  readonly listedForPlay: boolean | null;
+}
+
+/** One head in a drawer, measured bare at zero sleeve tilt: soled loft and face (open positive), design lie, in degrees. */
+export interface MeasuredHead {
+  readonly id: Id<"head">;
+  readonly serial: string;
+  readonly model: HeadModel;
+  readonly hand: Hand;
+  readonly stampedLoftDeg: number;
+  readonly soledLoftDeg: number;
+  readonly designLieDeg: number;
+  readonly soledFaceDeg: number;
+  readonly bounceDeg: number | null;
+  readonly massG: number;
+  readonly place: string;
+  /** True when the head lies in the truck that builds. */
+  readonly here: boolean;
+}
+
+/** A loft sleeve: an adapter whose bore is tilted against its axis. */
+export interface SleeveModel {
+  readonly id: Id<"partModel">;
+  readonly name: string;
+  readonly family: string;
+  readonly tiltDeg: number;
+  /** Sleeve with its screw. */
+  readonly massG: number;
+  /** Where the grip end leans in a right-handed head: 0 to the target (more loft), 90 upright, 180 less loft, 270 flat. */
+  readonly marks: readonly { readonly mark: string; readonly clockDeg: number }[];
+  readonly standardMark: string;
+}
+
+/** A raw shaft. `balanceFromTipMm` before trimming; `parallelTipMm` is the part of the tip of one diameter. */
+export interface ShaftModel {
+  readonly id: Id<"partModel">;
+  readonly name: string;
+  readonly flex: string;
+  readonly forFamilies: readonly ClubFamily[];
+  readonly tip: "parallel" | "taper";
+  readonly tipDiameterMm: number;
+  readonly parallelTipMm: number;
+  readonly buttDiameterMm: number;
+  readonly rawLengthMm: number;
+  readonly rawMassG: number;
+  readonly balanceFromTipMm: number;
+  readonly material: "graphite" | "steel";
+}
+
+/** A grip; `centreFromCapMm` is its centre of mass below the end of the cap, `capMm` the thickness of the cap. */
+export interface GripModel {
+  readonly id: Id<"partModel">;
+  readonly name: string;
+  readonly massG: number;
+  readonly centreFromCapMm: number;
+  readonly capMm: number;
+  readonly coreMm: number;
+  readonly rib: boolean;
+}
+
+/** A head screw or other removable weight. */
+export interface WeightModel {
+  readonly id: Id<"partModel">;
+  readonly name: string;
+  readonly massG: number;
+}
+
+/** So many of a model, where they lie. */
+export interface Stocked<M> {
+  readonly model: M;
+  readonly place: string;
+  readonly placeId: Id<"place">;
+  /** Whose bin it is: taken from first. */
+  readonly inPlayersBin: boolean;
+  readonly free: number;
+}
+
+/** What a plan chooses from: a snapshot of the parts in reach, other orders' reservations already taken off. */
+export interface PartsInReach {
+  readonly heads: readonly MeasuredHead[];
+  readonly sleeves: readonly Stocked<SleeveModel>[];
+  readonly shafts: readonly Stocked<ShaftModel>[];
+  readonly grips: readonly Stocked<GripModel>[];
+  readonly weights: readonly Stocked<WeightModel>[];
+}

@@ -1,0 +1,24 @@
+import type { Quantity } from "../kinds.ts";
+
+export type Grams = Quantity<"g">;
+export type Millimetres = Quantity<"mm">;
+export type Degrees = Quantity<"deg">;
+export type Minutes = Quantity<"min">;
+/** Swing weight on the 14-inch scale in points, D0 = 0. */
+export type SwingWeightPoints = Quantity<"point">;
+export type KilogramSquareCentimetres = Quantity<"kg·cm²">;
+
+export const grams = (n: number): Grams => n as Grams;
+export const millimetres = (n: number): Millimetres => n as Millimetres;
+export const degrees = (n: number): Degrees => n as Degrees;
+export const minutes = (n: number): Minutes => n as Minutes;
+export const swingWeightPoints = (n: number): SwingWeightPoints => n as SwingWeightPoints;
+export const kilogramSquareCentimetres = (n: number): KilogramSquareCentimetres => n as KilogramSquareCentimetres;
+
+/** Exact by definition (international inch). */
+export const MM_PER_INCH = 25.4;
+/** Exact by definition (avoirdupois ounce). */
+export const GRAMS_PER_OUNCE = 28.349523125;
+
+export const inchesFromMm = (mm: number): number => mm / MM_PER_INCH;
+export const mmFromInches = (inches: number): Millimetres => millimetres(inches * MM_PER_INCH);
