@@ -22,6 +22,8 @@ export interface ReadingContext {
   readonly sleeveMarks: readonly string[];
   readonly grinds: readonly string[];
   readonly isOpenOrder: (number: number) => boolean;
+  /** Counts characters and words visited, when handed in: reading stays linear. */
+  readonly steps?: { count: number };
 }
 
 /** Where in the text, as half-open offsets of UTF-16 code units. */
@@ -92,8 +94,11 @@ export type MessageReading =
       readonly kind: "revise";
       readonly number: number;
       readonly clauses: Clauses;
+      readonly like: BuildRequest["like"];
       readonly by: BuildRequest["by"];
       readonly to: Destination | null;
+      readonly urgent: boolean;
+      readonly note: string | null;
       readonly mendings: readonly Mending[];
     }
   | { readonly kind: "hold" | "scratch" | "where" | "resume"; readonly number: number; readonly reason: string | null }

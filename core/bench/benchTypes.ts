@@ -5,7 +5,8 @@ export type Station = "bench" | "cutter" | "bonding" | "gripping" | "loftLie" | 
 
 /**
  * One step of a route. `medianMin` is hands-on time, or the wait itself when `unattended`. A wait never takes a
- * technician and never less than `floorMin`, which comes from the product's data sheet and is never learned.
+ * technician, no place at its station (the club stands in a rack) and never less than `floorMin`, which comes from the
+ * product's data sheet and is never learned.
  */
 export interface RouteStep {
   readonly kind: StepKind;
@@ -51,12 +52,16 @@ export interface Route {
   readonly playableAfterGripMin: number;
 }
 
-/** What a route is chosen by. `readySleeved` skips preparing and bonding the tip. */
+/**
+ * What a route is chosen by. `readySleeved` skips preparing and bonding the tip; `clubsInSet` is how many irons and wedges
+ * are built together (1 when absent), each station set up once for all.
+ */
 export interface RouteQuestion {
   readonly kind: OrderKind;
   readonly family: ClubFamily;
   readonly adjustable: boolean;
   readonly readySleeved: boolean;
+  readonly clubsInSet?: number;
 }
 
 /** Floors from data sheets, editable: the adhesive's and the grip method's. */
@@ -70,7 +75,7 @@ export interface WaitFloors {
 
 export type StepState = "todo" | "running" | "paused" | "done" | "skipped";
 
-/** A step as it stands on the bench. Times in epoch ms; `workedMs` is hands-on time before a pause. */
+/** A step as it stands on the bench. Times in epoch ms; `startedAt` is the latest start, `workedMs` what was worked before it. */
 export interface BenchStep {
   readonly route: RouteStep;
   readonly state: StepState;

@@ -45,7 +45,7 @@ export interface HeadChoice {
 }
 
 export interface Deviation {
-  readonly quantity: "squaredLoftDeg" | "soledFaceDeg" | "seatedLieDeg" | "headMassG" | "swingWeightPoints";
+  readonly quantity: "squaredLoftDeg" | "soledFaceDeg" | "seatedLieDeg" | "bounceDeg" | "headMassG" | "swingWeightPoints";
   readonly wanted: number;
   readonly got: number;
   readonly tolerance: number;
@@ -64,7 +64,9 @@ export type PlanFault =
   | { readonly code: "short"; readonly shortages: readonly Shortage[] }
   | { readonly code: "shaft-too-short"; readonly rawMm: number; readonly neededMm: number }
   | { readonly code: "tip-section-too-short"; readonly wantedTrimMm: number; readonly allowedTrimMm: number }
-  | { readonly code: "taper-not-tip-trimmed"; readonly wantedTrimMm: number };
+  | { readonly code: "taper-not-tip-trimmed"; readonly wantedTrimMm: number }
+  /** Wished of a swap, where shaft and grip stay as they are. */
+  | { readonly code: "stays-in-swap"; readonly quantities: readonly ("length" | "shaft" | "grip" | "tipTrim" | "wraps" | "logo" | "rib")[] };
 
 /** What the technician builds one club from, and what it should measure. */
 export interface ClubPlan {

@@ -1,0 +1,124 @@
+import { clubAt } from "./clubAt.ts";
+import { ask, newNotepad, placeOf, wordAt } from "./notepad.ts";
+import type { MeasuredValue, MessageReading, ReadingContext } from "./reading.ts";
+import { askUnread, clausesOf, type Message, mendingsOf, problemsOf, withoutGo } from "./readOrder.ts";
+import { readWords } from "./readWords.ts";
+import type { Word } from "./wordsOf.ts";
+
+type Verb = "hold" | "scratch" | "where" | "resume" | "measured";
+const verbs: Readonly<Record<string, Verb>> = {
+  hold: "hold",
+  scratch: "scratch",
+  scrap: "scratch",
+  cancel: "scratch",
+  where: "where",
+  wheres: "where",
+  "where's": "where",
+  status: "where",
+  eta: "where",
+  resume: "resume",
+  unhold: "resume",
+  measured: "measured",
+  measure: "measured",
+  meas: "measured",
+  msrd: "measured",
+};
+const LARGEST_NUMBER = 9_999_999;
+const verbOf = (word: string): Verb | null => (Object.hasOwn(verbs, word) ? (verbs[word] ?? null) : null);
+
+function numberOf(words: readonly Word[], at: number): { readonly number: number; readonly next: number } | null {
+  const start = words[at]?.text === "order" ? at + 1 : at;
+  const text = words[start]?.text ?? "";
+  const number = /^\d{1,7}$/.test(text) ? Number(text) : 0;
+  return number > 0 && number <= LARGEST_NUMBER ? { number, next: start + 1 } : null;
+}
+
+/** `hold 57 …`, `scratch 57 …`, `where is 57`, `resume 57`, `measured 57 …`, or the number first. */
+export function readVerbLine(message: Message, context: ReadingContext): MessageReading | null {
+  const { words } = message;
+  const verb = verbOf(words[0]?.text ?? "");
+  if (verb !== null) {
+    let start = 1;
+    while (start < 3 && ["is", "the", "s"].includes(words[start]?.text ?? "")) start += 1;
+    const hit = numberOf(words, start);
+    if (hit === null || (hit.next < words.length && clubAt(words, start) !== null)) return null;
+    return verbReading(message, context, verb, hit);
+  }
+  const led = numberOf(words, 0);
+  const later = led === null ? null : verbOf(words[led.next]?.text ?? "");
+  if (led === null || later === null || !context.isOpenOrder(led.number)) return null;
+  return verbReading(message, context, later, { number: led.number, next: led.next + 1 });
+}
+
+function verbReading(
+  message: Message,
+  context: ReadingContext,
+  verb: Verb,
+  hit: { readonly number: number; readonly next: number },
+): MessageReading | null {
+  const { number } = hit;
+  const bare = hit.next >= message.words.length;
+  if (verb === "measured") return context.isOpenOrder(number) || !bare ? readMeasured(message, context, hit) : null;
+  if (!bare && !context.isOpenOrder(number)) return null;
+  if (verb === "where") return bare || message.words.length - hit.next <= 2 ? { kind: "where", number, reason: null } : null;
+  const from = message.words[hit.next]?.from;
+  const reason = from === undefined ? null : message.text.slice(from).trim().slice(0, 500);
+  return { kind: verb, number, reason: reason === "" ? null : reason };
+}
+
+const measurable = [
+  "squaredLoftDeg",
+  "soledFaceDeg",
+  "seatedLieDeg",
+  "lengthMm",
+  "swingWeightPoints",
+  "totalMassG",
+  "headMassG",
+  "bounceDeg",
+  "wraps",
+] as const;
+
+/** The technician's line: every value exact; anything else in it is asked. */
+function readMeasured(message: Message, context: ReadingContext, hit: { readonly number: number; readonly next: number }): MessageReading | null {
+  const pad = newNotepad(message.text, withoutGo(message.words).words, context, { mode: "measured", kind: null });
+  readWords(pad, hit.next);
+  const clauses = clausesOf(pad);
+  const values: MeasuredValue[] = [];
+  for (const quantity of measurable) {
+    const wish = clauses[quantity];
+    if (wish === undefined) continue;
+    if (wish.value.kind === "exactly") values.push({ quantity, value: wish.value.value, asWritten: wish.asWritten });
+    else ask(pad, "value-unreadable", pad.wishes.get(quantity)?.place ?? placeOf(pad, 0, 1), "the value as measured");
+  }
+  if (!context.isOpenOrder(hit.number) && values.length === 0) return null;
+  askUnread(pad);
+  if (values.length === 0 && pad.problems.length === 0)
+    ask(pad, "nothing-to-do", placeOf(pad, 0, pad.end), "loft 9.2 face 0.4 swing d3 length 45 1/4 total 318");
+  if (pad.problems.length > 0) return problemsOf(pad, null);
+  return { kind: "measured", number: hit.number, values, mendings: mendingsOf(pad) };
+}
+
+/** `57 make it d4`: counts only when that order is open here and every word reads; a value out of range is asked. */
+export function readRevision(message: Message, context: ReadingContext): MessageReading | null {
+  const hit = numberOf(message.words, 0);
+  if (hit === null || !context.isOpenOrder(hit.number) || clubAt(message.words, 0)?.kind === "clubs" || message.asks) return null;
+  const pad = newNotepad(message.text, withoutGo(message.words).words, context, { mode: "revise", kind: null });
+  pad.last = "clause";
+  readWords(pad, hit.next);
+  const written =
+    pad.wishes.size > 0 || pad.like !== null || pad.by !== null || pad.to !== null || pad.note !== null || pad.urgent || pad.problems.length > 0;
+  const strangers = pad.unread.length > 0 || pad.remarks.length > 0 || pad.player !== null || pad.clubs.length > 0 || pad.clubAsked;
+  if (!written || strangers || wordAt(pad, hit.next) === "") return null;
+  if (pad.problems.length > 0) return problemsOf(pad, null);
+  return {
+    kind: "revise",
+    number: hit.number,
+    clauses: clausesOf(pad),
+    like: pad.like,
+    by: pad.by,
+    to: pad.to,
+    urgent: pad.urgent,
+    note: pad.note,
+    mendings: mendingsOf(pad),
+  };
+}

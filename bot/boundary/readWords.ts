@@ -1,0 +1,108 @@
+import { readBareNumber, readKept, readLeaningAmount, readNamedAmount, readNumberThenName, readSwing, readUpDown } from "./amountClauses.ts";
+import { editDistance, forgivenSlips } from "./editDistance.ts";
+import { mend, type Notepad, type Reader, wordAt } from "./notepad.ts";
+import { readBroughtBy, readFiller, readLike, readNegation, readPurpose, readRestOfLine, readSameAlone, readTo, readWhen } from "./orderWords.ts";
+import { readBarePart, readFlex, readNamedPart, readSleeve, readSmallClause } from "./partClauses.ts";
+import { isClauseWord, mendableWords, startsRemark } from "./vocabulary.ts";
+import { isHeadPlace, readClub, readPlayer, readPlayerNear } from "./whoAndWhat.ts";
+
+/** Tried in this order at each word; the first that reads on wins. */
+const readers: readonly { readonly read: Reader; readonly isClause: boolean }[] = [
+  ...[readNegation].map((read) => ({ read, isClause: false })),
+  ...[readRestOfLine, readLike, readWhen].map((read) => ({ read, isClause: true })),
+  ...[readTo, readPurpose, readBroughtBy].map((read) => ({ read, isClause: false })),
+  ...[readKept, readNumberThenName].map((read) => ({ read, isClause: true })),
+  ...[readNamedAmount, readNamedPart, readFlex].map((read) => ({ read, isClause: true })),
+  ...[readClub].map((read) => ({ read, isClause: false })),
+  ...[readUpDown, readSleeve, readLeaningAmount, readSmallClause, readSwing, readBarePart].map((read) => ({ read, isClause: true })),
+  ...[readPlayer].map((read) => ({ read, isClause: false })),
+  ...[readBareNumber].map((read) => ({ read, isClause: true })),
+  ...[readFiller, readSameAlone].map((read) => ({ read, isClause: false })),
+];
+const ownEnds: ReadonlySet<Reader> = new Set([readClub, readPlayer]);
+
+/** Reads every word of a message once from `start`, leaving what was read, asked and not read on the pad. */
+export function readWords(pad: Notepad, start: number): void {
+  let at = start;
+  while (at < pad.end) {
+    const gap = pad.words[at]?.gap;
+    if (gap !== "space" && gap !== "tight") pad.inRemark = false;
+    at = Math.max(readAt(pad, at), at + 1);
+  }
+  for (let next = 0; next < pad.later.length; next += 1) pad.later[next]?.();
+}
+
+function readAt(pad: Notepad, at: number): number {
+  if (isHeadPlace(pad)) {
+    const player = readPlayer(pad, at);
+    if (player > at) return player;
+  }
+  const next = firstReading(pad, at);
+  if (next > at) return next;
+  if (startsRemark(wordAt(pad, at))) pad.inRemark = true;
+  if (pad.inRemark) {
+    pad.remarks.push(at);
+    return at + 1;
+  }
+  if (pad.nearLooks <= 0) {
+    pad.unread.push({ at, guess: null });
+    return at + 1;
+  }
+  pad.nearLooks -= 1;
+  if (isHeadPlace(pad) || pad.kind === null) {
+    const near = readPlayerNear(pad, at);
+    if (near > at) return near;
+  }
+  return readMisspelt(pad, at);
+}
+
+function firstReading(pad: Notepad, at: number): number {
+  for (const { read, isClause } of readers) {
+    if (pad.context.steps !== undefined) pad.context.steps.count += 1;
+    const grip = pad.last === "grip" && pad.lastEnd === at;
+    const next = read(pad, at);
+    if (next <= at) continue;
+    const setsOwnEnd = ownEnds.has(read) || (pad.last === "grip" && !grip && pad.lastEnd === next);
+    if (isClause && !setsOwnEnd) {
+      pad.last = "clause";
+      pad.lastEnd = next;
+    }
+    if (isClause) pad.inRemark = false;
+    return next;
+  }
+  return at;
+}
+
+/** A trade word misspelt: mended when it is clear and what follows reads; else left unread with the guess. */
+function readMisspelt(pad: Notepad, at: number): number {
+  const word = pad.words[at];
+  if (word === undefined) return at + 1;
+  const guess = nearTradeWord(word.text);
+  if (guess !== null) {
+    const asked = pad.problems.length;
+    pad.words[at] = { ...word, text: guess };
+    const next = firstReading(pad, at);
+    if (next > at && pad.problems.length === asked) {
+      mend(pad, at, at + 1, guess, "misspelt");
+      return next;
+    }
+    pad.problems.length = asked;
+    pad.words[at] = word;
+  }
+  const near = readPlayerNear(pad, at);
+  if (near > at) return near;
+  pad.unread.push({ at, guess });
+  return at + 1;
+}
+
+function nearTradeWord(word: string): string | null {
+  if (!/^[a-z]{4,14}$/.test(word) || isClauseWord(word) || mendableWords.includes(word)) return null;
+  const limit = Math.min(forgivenSlips(word.length), 1) + (word.length >= 7 ? 1 : 0);
+  const scored = mendableWords
+    .map((known) => ({ known, distance: editDistance(word, known, limit) }))
+    .filter(({ distance }) => distance !== null)
+    .sort((one, other) => (one.distance ?? 0) - (other.distance ?? 0));
+  const [first, second] = scored;
+  if (first === undefined || (second !== undefined && second.distance === first.distance)) return null;
+  return first.known;
+}

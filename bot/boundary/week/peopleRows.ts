@@ -1,0 +1,34 @@
+import { z } from "zod";
+import { cell, cellOrBlank, handle, oneOf, someOf, text, texts, whole, zone } from "./cells.ts";
+
+export const personRow = z.object({
+  handle: cell(handle),
+  name: cell(text()),
+  roles: cell(someOf(["rep", "technician", "lead", "viewer"])),
+  zone: cell(zone),
+  length_unit: cell(oneOf(["in", "mm"])),
+  truck: cellOrBlank(text(30)),
+});
+
+export const truckRow = z.object({ name: cell(text(30)) });
+
+export const channelRow = z.object({
+  name: cell(handle),
+  purpose: cell(oneOf(["orders", "bench", "week", "general", "lead"])),
+  truck: cellOrBlank(text(30)),
+});
+
+export const playerRow = z.object({
+  handle: cell(handle),
+  name: cell(text()),
+  hand: cell(oneOf(["right", "left"])),
+  region: cell(text(40)),
+  aliases: cell(texts),
+  restricted_code: cellOrBlank(handle),
+  balls: cellOrBlank(whole(0, 500)),
+  hats: cellOrBlank(whole(0, 50)),
+  gloves: cellOrBlank(whole(0, 50)),
+  hat_size: cell(text(10)),
+  glove_size: cell(text(10)),
+  note: cellOrBlank(text(200)),
+});

@@ -1,0 +1,38 @@
+import type { z } from "zod";
+import type { Context } from "./context.ts";
+import type { Audience, Reply, Role, Values } from "./types.ts";
+
+export interface Option {
+  readonly name: string;
+  readonly summary: string;
+  readonly required: boolean;
+}
+
+export interface CommandDefinition<Input> {
+  /** One or two words; a one-word name has no two-word sibling. */
+  readonly name: string;
+  readonly summary: string;
+  readonly options: readonly Option[];
+  /** Who may; nobody listed means anyone in the chat. */
+  readonly roles: readonly Role[];
+  readonly audience: Audience;
+  /** Values arrive as the person wrote them. */
+  readonly input: z.ZodType<Input>;
+  readonly run: (input: Input, context: Context) => Promise<Reply | null>;
+}
+
+/** What the registry holds: `defineCommand` closes over `Input`. */
+export interface Command extends Omit<CommandDefinition<never>, "input" | "run"> {
+  readonly handle: (values: Values, context: Context) => Promise<Reply | null | { readonly kind: "faults"; readonly at: readonly string[] }>;
+}
+
+/** Makes a command of its definition; values its input refuses come back as the names of the options at fault. */
+export function defineCommand<Input>({ input, run, ...shown }: CommandDefinition<Input>): Command {
+  return {
+    ...shown,
+    handle: async (values, context) => {
+      const read = input.safeParse(values);
+      return read.success ? run(read.data, context) : { kind: "faults", at: [...new Set(read.error.issues.map((issue) => String(issue.path[0])))] };
+    },
+  };
+}

@@ -1,0 +1,24 @@
+import { z } from "zod";
+import { defineCommand } from "../chat/defineCommand.ts";
+import { note } from "../replies/card.ts";
+
+export const help = defineCommand({
+  name: "help",
+  summary: "What people can do here",
+  options: [{ name: "about", summary: "A topic", required: false }],
+  roles: [],
+  audience: "asker",
+  input: z.object({ about: z.string().max(100).optional() }),
+  run: async ({ about }) =>
+    about === undefined
+      ? note(
+          "help",
+          "Type it as you would say it",
+          "plain",
+          "Order: build oxtoby driver like gamer, loft 9.25, by 14:30 go",
+          "On an order: 57 make it d4 · hold 57 · scratch 57 · where 57",
+          "Gauge: measured 57 loft 9.2 face 0.4 open swing d3 length 45 1/4",
+          "Ask: what is quarrie gaming · where is toll's driver · what do we owe",
+        )
+      : note("help", `I cannot answer about ${about} yet`, "attention", "/help lists what I can do."),
+});

@@ -1,0 +1,82 @@
+import { z } from "zod";
+import type { ReadyEstimate } from "../../core/bench/benchTypes.ts";
+import { requestOf, sheetsOf } from "../../db/repositories/orders.ts";
+import type { Tx } from "../../db/write.ts";
+import type { Committed, Context } from "../chat/context.ts";
+import { defineCommand } from "../chat/defineCommand.ts";
+import type { Reply } from "../chat/types.ts";
+import { draftFlow, timesOf } from "../flows/draftFlow.ts";
+import { findOrder } from "../flows/findOrder.ts";
+import { orderInput, orderOption } from "../flows/orderOptions.ts";
+import { orderPosts } from "../flows/orderPosts.ts";
+import { extraOrder } from "../operations/benchSnapshot.ts";
+import { confirmOrder, PlanMoved } from "../operations/confirmOrder.ts";
+import { note } from "../replies/card.ts";
+import { stateWords } from "../replies/orderCard.ts";
+import { staleNote } from "../replies/orderNotes.ts";
+
+const MOST_TRIES = 3;
+
+function commitConfirm(tx: Tx, context: Context, written: string, version: number | null, times: readonly ReadyEstimate[]): Committed {
+  const found = findOrder(tx, context, written);
+  const done = confirmOrder(tx, found.id, version ?? found.version, timesOf(times, extraOrder));
+  if (done.kind === "confirmed") {
+    return {
+      reply: note("order.confirmed", `${done.order.number} confirmed`, "good"),
+      changes: [{ action: "order.confirm", subject: `order:${done.order.id}`, before: "draft", after: "confirmed", player: done.order.playerId }],
+      posts: orderPosts(tx, done.order, context.now),
+    };
+  }
+  const { number, state } = done.order;
+  const answer =
+    done.kind === "stale"
+      ? staleNote(number, state)
+      : note("stale", `${number} is ${stateWords[state]} already`, "attention", "Nothing was changed.");
+  return { reply: answer, changes: [], posts: [] };
+}
+
+/** A part of the plan is gone: the draft is planned anew and shown again, never swapped in silence. */
+async function planAnew(context: Context, written: string): Promise<Reply | null> {
+  const order = context.read((reader) => findOrder(reader, context, written));
+  const { request, asWritten } = context.read((reader) => requestOf(reader, order));
+  await draftFlow(context, { request, text: asWritten, mendings: [], go: false, sourceKey: order.sourceKey, replaces: order, anyway: true });
+  return note(
+    "order.replanned",
+    `${order.number}: a part was taken meanwhile`,
+    "attention",
+    "It is planned anew; look at its post and press Go there. Nothing was confirmed.",
+  );
+}
+
+export const orderConfirm = defineCommand({
+  name: "order confirm",
+  summary: "Confirm a draft",
+  options: [orderOption],
+  roles: ["rep", "lead"],
+  audience: "asker",
+  input: z.object(orderInput),
+  run: async ({ order: written, version }, context) => {
+    for (let tried = 1; ; tried += 1) {
+      const order = context.read((reader) => findOrder(reader, context, written));
+      const sheets = context.read((reader) => sheetsOf(reader, order));
+      const { request } = context.read((reader) => requestOf(reader, order));
+      if (order.state === "draft" && (request.kind === "build" || request.kind === "swap") && sheets.some((sheet) => sheet.sheetPlan.plan === null)) {
+        return note("refusal", `${order.number} cannot be built as written`, "refusal", "Its post says what is missing. Change it first.");
+      }
+      const routes = sheets.map((sheet) => ({ ...sheet.sheetPlan, steps: sheet.steps.map(({ route }) => route) }));
+      const estimate = await context.estimate(order.truckId, { routes, dueAt: order.byAt, urgent: order.urgent, releaseAt: null });
+      try {
+        const work = (tx: Tx): Committed => commitConfirm(tx, context, written, version, estimate.times);
+        const done = tried === MOST_TRIES ? context.commit(work) : context.commitAt(order.truckId, estimate.benchVersion, work);
+        if (done !== "moved") {
+          return done;
+        }
+      } catch (error) {
+        if (error instanceof PlanMoved) {
+          return planAnew(context, written);
+        }
+        throw error;
+      }
+    }
+  },
+});

@@ -1,0 +1,14 @@
+import { z } from "zod";
+import { defineCommand } from "../chat/defineCommand.ts";
+import { moveFlow } from "../flows/moveFlow.ts";
+import { orderInput, orderOption } from "../flows/orderOptions.ts";
+
+export const orderScratch = defineCommand({
+  name: "order scratch",
+  summary: "Withdraw an order",
+  options: [orderOption, { name: "reason", summary: "Why, in a few words", required: false }],
+  roles: ["rep", "lead"],
+  audience: "asker",
+  input: z.object({ ...orderInput, reason: z.string().max(200).nullable().default(null) }),
+  run: async (input, context) => moveFlow(context, "scratch", input),
+});

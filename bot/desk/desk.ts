@@ -1,0 +1,205 @@
+import { defaultSpreads } from "../../core/bench/benchSimulation.ts";
+import { estimateInSlices } from "../../core/bench/readyTimes.ts";
+import { DomainError } from "../../core/errors.ts";
+import type { Id, Instant } from "../../core/kinds.ts";
+import { appendAudit } from "../../db/repositories/audit.ts";
+import { findReply, insertInbound } from "../../db/repositories/inbound.ts";
+import { wantLivePost } from "../../db/repositories/livePosts.ts";
+import { benchVersion } from "../../db/repositories/orders.ts";
+import { enqueuePost, type PostMark } from "../../db/repositories/outbox.ts";
+import { type ChannelRow, channelByName } from "../../db/repositories/people.ts";
+import { type Db, type Tx, write } from "../../db/write.ts";
+import { readMessage } from "../boundary/readMessage.ts";
+import type { Committed, Context } from "../chat/context.ts";
+import type { Command } from "../chat/defineCommand.ts";
+import type { Actor, Desk, Incoming, Json, Reply, Values } from "../chat/types.ts";
+import { type BenchExtra, benchSnapshot } from "../operations/benchSnapshot.ts";
+import { bugCard, domainErrorCard, faultyValuesCard, refusalCard, strangerCard, unknownCommandCard } from "../replies/refusals.ts";
+import { actorOf, type RolesOf } from "./actorOf.ts";
+import { readingContext } from "./readingContext.ts";
+import { routeMessage } from "./routeMessage.ts";
+
+export interface DeskParts {
+  readonly db: Db;
+  readonly commands: readonly Command[];
+  readonly now: () => Instant;
+  readonly newMark: () => PostMark;
+  readonly rolesOf: RolesOf;
+  readonly seed: number;
+  readonly log: (error: unknown, reference: string) => void;
+  /** Where a drill may kill the process. */
+  readonly crash?: (point: "before-commit" | "after-commit") => void;
+}
+
+const SAMPLES = 400;
+
+interface Routed {
+  readonly command: string;
+  readonly values: Values;
+}
+
+/** Values of a press: the subject under its own name, the version seen, what was picked. */
+function pressValues(incoming: Extract<Incoming, { kind: "press" | "submit" }>): Values {
+  const { subject, version, argument } = incoming.action;
+  const [kind = "", id = ""] = subject.split(":");
+  const picked = incoming.kind === "press" ? incoming.picked[0] : undefined;
+  const said = picked ?? argument;
+  return {
+    ...(incoming.kind === "submit" ? incoming.answers : {}),
+    ...(kind === "" ? {} : { [kind]: `id:${id}` }),
+    version: String(version),
+    ...(said === undefined ? {} : { argument: said }),
+  };
+}
+
+/** One estimate of a truck's bench, other work let through between its slices. */
+async function estimate(parts: DeskParts, truck: Id<"truck">, extra: BenchExtra | null) {
+  const snapshot = benchSnapshot(parts.db, truck, parts.now(), extra);
+  const work = estimateInSlices({ snapshot, spreads: defaultSpreads, seed: parts.seed, samples: SAMPLES });
+  for (;;) {
+    const slice = work.next();
+    if (slice.done === true) {
+      return { benchVersion: snapshot.version, times: slice.value };
+    }
+    await new Promise((resolve) => setImmediate(resolve));
+  }
+}
+
+/**
+ * The desk: who asks, may they, have we seen it; then the command, and one commit.
+ *
+ * @param parts - the database, the registry, clock and randomness handed in
+ */
+export function makeDesk(parts: DeskParts): Desk {
+  return { receive: (incoming) => receive(parts, incoming) };
+}
+
+async function receive(parts: DeskParts, incoming: Incoming): Promise<Reply | null> {
+  const channel = channelByName(parts.db, incoming.channel);
+  if (channel === null) {
+    return null;
+  }
+  const known = findReply(parts.db, incoming.key);
+  if (known !== null) {
+    return known.reply as Reply | null;
+  }
+  const now = parts.now();
+  const actor = actorOf(parts.db, incoming, channel, now, parts.rolesOf);
+  const routed = actor === null && incoming.kind === "message" ? null : route(parts, incoming, actor, now);
+  if (routed === null) {
+    return null;
+  }
+  const context = contextOf(parts, incoming, channel, actor, now);
+  if (actor === null) {
+    return refuse(context, "person unknown", strangerCard());
+  }
+  const command = parts.commands.find(({ name }) => name === routed.command);
+  if (command === undefined) {
+    return refuse(context, "unknown command", unknownCommandCard(routed.command));
+  }
+  if (command.roles.length > 0 && !command.roles.some((role) => actor.roles.includes(role))) {
+    return refuse(context, `refused ${command.name}`, refusalCard(actor, command.name, command.roles));
+  }
+  return runCommand(parts, command, routed.values, context);
+}
+
+function route(parts: DeskParts, incoming: Incoming, actor: Actor | null, now: Instant): Routed | null {
+  switch (incoming.kind) {
+    case "message":
+      return actor === null ? null : routeMessage(readMessage(incoming.text, readingContext(parts.db, actor, now)), incoming.text);
+    case "invoke":
+      return { command: incoming.command, values: incoming.values };
+    default:
+      return { command: incoming.action.command, values: pressValues(incoming) };
+  }
+}
+
+async function runCommand(parts: DeskParts, command: Command, values: Values, context: Context): Promise<Reply | null> {
+  try {
+    const done = await command.handle(values, context);
+    return done?.kind === "faults" ? settle(context, faultyValuesCard(command, done.at)) : done === null ? null : settle(context, done);
+  } catch (error) {
+    if (error instanceof DomainError) {
+      return settle(context, domainErrorCard(error));
+    }
+    const reference = parts.newMark().ref;
+    parts.log(error, reference);
+    return bugCard(reference);
+  }
+}
+
+/** A reply that no commit has stored yet is stored now, so that the answer to a message leaves by the outbox too. */
+function settle(context: Context & { readonly committed?: () => boolean }, reply: Reply): Reply | null {
+  return context.committed?.() === true ? reply : context.commit(() => ({ reply, changes: [], posts: [] }));
+}
+
+function refuse(context: Context, action: string, reply: Reply): Reply | null {
+  return context.commit(() => ({ reply, changes: [{ action, subject: `channel:${context.channel.name}`, before: null, after: null }], posts: [] }));
+}
+
+function contextOf(
+  parts: DeskParts,
+  incoming: Incoming,
+  channel: ChannelRow,
+  known: Actor | null,
+  now: Instant,
+): Context & { readonly committed: () => boolean } {
+  const actor = known ?? {
+    person: null,
+    name: incoming.sender.platformId,
+    roles: [],
+    truck: null,
+    zone: "UTC",
+    ownZone: "UTC",
+    lengthUnit: "in" as const,
+  };
+  let isCommitted = false;
+  const commit = (work: (tx: Tx) => Committed): Reply | null => {
+    if (isCommitted) {
+      throw new Error("a command commits once");
+    }
+    parts.crash?.("before-commit");
+    const reply = write(parts.db, (tx) => commitAll(parts, tx, { incoming, channel, actor, now }, work(tx)) as Json) as Reply | null;
+    isCommitted = true;
+    parts.crash?.("after-commit");
+    return reply;
+  };
+  return {
+    actor,
+    now,
+    key: incoming.key,
+    channel,
+    committed: () => isCommitted,
+    read: (query) => query(parts.db),
+    estimate: (truck, extra) => estimate(parts, truck, extra),
+    commit,
+    commitAt: (truck, version, work) => (benchVersion(parts.db, truck) === version ? commit(work) : "moved"),
+  };
+}
+
+/** Inbound key with the reply, audit and outbox, beside the rows the work has changed. */
+function commitAll(
+  parts: DeskParts,
+  tx: Tx,
+  at: { readonly incoming: Incoming; readonly channel: ChannelRow; readonly actor: Actor; readonly now: Instant },
+  done: Committed,
+): Reply | null {
+  const { incoming, channel, actor, now } = at;
+  const leavesByOutbox = incoming.kind === "message" && done.reply?.kind === "card";
+  const reply = leavesByOutbox ? null : done.reply;
+  insertInbound(tx, { key: incoming.key, at: now, personId: actor.person, reply });
+  for (const { action, subject, before, after, player } of done.changes) {
+    appendAudit(tx, { at: now, personId: actor.person, action, subject, body: { before, after }, playerId: player ?? null });
+  }
+  if (leavesByOutbox && done.reply?.kind === "card") {
+    enqueuePost(tx, { channel: channel.name, dedupeKey: `answer:${incoming.key}`, card: done.reply.card, at: now, ...parts.newMark() });
+  }
+  for (const post of done.posts) {
+    if (post.live === undefined) {
+      enqueuePost(tx, { channel: post.channel, dedupeKey: post.key, card: post.card, at: now, ...parts.newMark() });
+    } else {
+      wantLivePost(tx, { subject: post.live, channel: post.channel, card: post.card, at: now, ...parts.newMark() });
+    }
+  }
+  return reply;
+}

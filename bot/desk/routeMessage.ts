@@ -1,0 +1,48 @@
+import type { MessageReading } from "../boundary/reading.ts";
+import type { Values } from "../chat/types.ts";
+
+/** The command a message stands for, or null when it is not for the bot. */
+export function routeMessage(reading: MessageReading, text: string): { readonly command: string; readonly values: Values } | null {
+  switch (reading.kind) {
+    case "silence":
+      return null;
+    case "order":
+    case "problems":
+    case "hint":
+      return { command: "order new", values: { text } };
+    case "revise":
+      return { command: "order revise", values: { order: String(reading.number), text } };
+    case "hold":
+    case "resume":
+    case "scratch":
+      return {
+        command: `order ${reading.kind}`,
+        values: { order: String(reading.number), ...(reading.reason === null ? {} : { reason: reading.reason }) },
+      };
+    case "where":
+      return { command: "where", values: { what: String(reading.number) } };
+    case "measured":
+      return { command: "measured", values: { order: String(reading.number), text } };
+    case "question":
+      return routeQuestion(reading.question);
+  }
+}
+
+function routeQuestion(
+  question: Extract<MessageReading, { kind: "question" }>["question"],
+): { readonly command: string; readonly values: Values } | null {
+  switch (question.ask) {
+    case "where":
+      return { command: "where", values: { player: `id:${question.player}`, ...(question.club === null ? {} : { club: question.club }) } };
+    case "gaming":
+      return { command: "spec", values: { player: `id:${question.player}`, ...(question.club === null ? {} : { club: question.club }) } };
+    case "owed":
+      return { command: "owed", values: {} };
+    case "short":
+      return { command: "fill", values: { view: "short" } };
+    case "next":
+      return { command: "board", values: {} };
+    case "later-issue":
+      return { command: "help", values: { about: question.topic } };
+  }
+}

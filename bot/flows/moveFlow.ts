@@ -1,0 +1,17 @@
+import type { Context } from "../chat/context.ts";
+import type { Reply } from "../chat/types.ts";
+import { type Move, moveOrder } from "../operations/moveOrder.ts";
+import { movedNote } from "../replies/orderNotes.ts";
+import { changeOrderFlow } from "./changeOrderFlow.ts";
+
+/** Holds, resumes, scratches or drops an order. */
+export function moveFlow(
+  context: Context,
+  move: Move,
+  input: { readonly order: string; readonly version: number | null; readonly reason: string | null },
+): Reply | null {
+  return changeOrderFlow(context, input.order, input.version, `order.${move}`, (tx, order) => {
+    const moved = moveOrder(tx, order, move, input.reason);
+    return { order: moved.order, changed: moved.kind === "moved", reply: movedNote(move, moved) };
+  });
+}

@@ -1,0 +1,26 @@
+import type { Instant } from "../../core/kinds.ts";
+import { benchStates, type OrderRow, ordersIn } from "../../db/repositories/orders.ts";
+import { truckChannel } from "../../db/repositories/people.ts";
+import type { Tx } from "../../db/write.ts";
+import type { Post } from "../chat/context.ts";
+import { orderFacts } from "../operations/orderFacts.ts";
+import { boardCard } from "../replies/boardCard.ts";
+import { orderCard } from "../replies/orderCard.ts";
+import { sheetCard } from "../replies/sheetCard.ts";
+
+/** The posts that show an order: its own, the technician's sheet once confirmed, and the truck's board. */
+export function orderPosts(tx: Tx, order: OrderRow, now: Instant): readonly Post[] {
+  const facts = orderFacts(tx, order, now);
+  const own: Post = { channel: order.channel, key: `order:${order.id}`, live: `order:${order.id}`, card: orderCard(facts, now) };
+  const bench = truckChannel(tx, order.truckId, "bench");
+  if (bench === null || order.state === "draft") {
+    return [own];
+  }
+  const sheet: Post = { channel: bench, key: `sheet:${order.id}`, live: `sheet:${order.id}`, card: sheetCard(facts, now) };
+  return [own, sheet, boardPost(tx, order, bench, now)];
+}
+
+function boardPost(tx: Tx, order: OrderRow, bench: string, now: Instant): Post {
+  const rows = ordersIn(tx, order.truckId, [...benchStates, "ready"]).map((row) => orderFacts(tx, row, now));
+  return { channel: bench, key: `board:${order.truckId}`, live: `board:${order.truckId}`, card: boardCard(rows, now) };
+}

@@ -1,0 +1,135 @@
+import type { Id, Instant } from "../../core/kinds.ts";
+import { addChannel, addEvent, addPerson, addPlayer, addTechnician, addToEvent, addTruck } from "../../db/repositories/people.ts";
+import { addHead, addPartModel, addPlace, addStockEntry } from "../../db/repositories/stock.ts";
+import { addMarking, addSpec, addWin } from "../../db/repositories/week.ts";
+import type { Tx } from "../../db/write.ts";
+import { foldText } from "../boundary/foldText.ts";
+import type { Week } from "../boundary/week.ts";
+
+type Keys<K extends string> = Map<string, Id<K>>;
+
+/** A key that the reading of the files has checked already. */
+function known<K extends string>(keys: Keys<K>, name: string): Id<K> {
+  const found = keys.get(name);
+  if (found === undefined) {
+    throw new Error(`the week names ${name}, which it does not hold`);
+  }
+  return found;
+}
+
+const placeKey = (label: string, truck: string | null): string => `${truck ?? ""}/${label}`;
+
+/**
+ * Puts a checked week into an empty database, all of it in the transaction at hand.
+ *
+ * @param tx - an immediate transaction
+ * @param week - as read from files, names as keys
+ * @param platform - whose user ids the people's handles are
+ * @param now - when it was loaded
+ */
+export function loadWeek(tx: Tx, week: Week, platform: string, now: Instant): void {
+  const trucks: Keys<"truck"> = new Map(week.trucks.map(({ name }) => [name, addTruck(tx, name)]));
+  const people = loadPeople(tx, week, platform, trucks);
+  const players: Keys<"player"> = new Map(
+    week.players.map(({ handle, aliases, ...row }) => [handle, addPlayer(tx, row, [...aliases, handle].map(foldText))]),
+  );
+  for (const row of week.channels) {
+    addChannel(tx, { name: row.name, purpose: row.purpose, truckId: row.truck === null ? null : known(trucks, row.truck) });
+  }
+  const events = loadEvents(tx, week, trucks, players);
+  loadStock(tx, week, trucks, players, now);
+  for (const spec of [...week.specs].sort((a, b) => a.version - b.version)) {
+    addSpec(tx, {
+      playerId: known(players, spec.player),
+      validFrom: spec.validFrom,
+      personId: known(people, spec.by),
+      eventId: spec.event === null ? null : known(events, spec.event),
+      takenAt: spec.where,
+      bag: spec.bag,
+    });
+  }
+  for (const row of week.wins) {
+    addWin(tx, { playerId: known(players, row.player), eventId: known(events, row.event), wonOn: row.wonOn });
+  }
+  for (const row of week.markings) {
+    addMarking(tx, { playerId: known(players, row.player), club: row.club, text: row.text, forWin: row.win });
+  }
+}
+
+function loadPeople(tx: Tx, week: Week, platform: string, trucks: Keys<"truck">): Keys<"person"> {
+  return new Map(
+    week.people.map(({ handle, name, roles, zone, lengthUnit, truck }) => {
+      const personId = addPerson(tx, { name, zone, lengthUnit }, { platform, userId: handle, roles });
+      if (truck !== null && roles.includes("technician")) {
+        addTechnician(tx, known(trucks, truck), personId);
+      }
+      return [handle, personId];
+    }),
+  );
+}
+
+function loadEvents(tx: Tx, week: Week, trucks: Keys<"truck">, players: Keys<"player">): Keys<"event"> {
+  return new Map(
+    week.events.map(({ trucks: stays, open, field, teeTimes, ...row }) => {
+      const eventId = addEvent(tx, row);
+      for (const stay of stays) {
+        addToEvent.truck(tx, { truckId: known(trucks, stay.truck), eventId, arrivesAt: stay.arrivesAt, rollOutAt: stay.rollOutAt });
+      }
+      for (const hours of open) {
+        addToEvent.opening(tx, { truckId: known(trucks, hours.truck), opensAt: hours.from, closesAt: hours.to });
+      }
+      for (const handle of field) {
+        addToEvent.player(tx, { eventId, playerId: known(players, handle) });
+      }
+      for (const tee of teeTimes) {
+        addToEvent.teeTime(tx, { eventId, playerId: known(players, tee.player), kind: tee.kind, at: tee.at });
+      }
+      return [row.name, eventId];
+    }),
+  );
+}
+
+function loadStock(tx: Tx, week: Week, trucks: Keys<"truck">, players: Keys<"player">, now: Instant): void {
+  const models: Keys<"partModel"> = new Map();
+  const add = (kind: "head" | "sleeve" | "shaft" | "grip" | "weight" | "goods", rows: readonly { readonly name: string }[]): void => {
+    for (const { name, ...facts } of rows) {
+      const { restrictedCode = null, ...shown } = facts as { restrictedCode?: string | null };
+      models.set(`${kind}/${name}`, addPartModel(tx, { kind, name, facts: shown, restrictedCode }));
+    }
+  };
+  add("head", week.headModels);
+  add("sleeve", week.sleeves);
+  add("shaft", week.shafts);
+  add("grip", week.grips);
+  add("weight", week.weights);
+  add("goods", week.goods);
+  const places: Keys<"place"> = new Map(
+    week.places.map((row) => [
+      placeKey(row.label, row.truck),
+      addPlace(tx, {
+        kind: row.kind,
+        label: row.label,
+        truckId: row.truck === null ? null : known(trucks, row.truck),
+        playerId: row.player === null ? null : known(players, row.player),
+      }),
+    ]),
+  );
+  for (const { model, place, truck, ...row } of week.heads) {
+    addHead(tx, { ...row, modelId: known(models, `head/${model}`), placeId: known(places, placeKey(place, truck)) });
+  }
+  for (const row of week.stock) {
+    addStockEntry(tx, {
+      partModelId: known(models, `${row.kind}/${row.model}`),
+      placeId: known(places, placeKey(row.place, row.truck)),
+      quantityChange: row.quantity,
+      reason: "counted in",
+      at: now,
+    });
+  }
+}
+
+/** The person a fresh database without a week belongs to: its lead. */
+export function loadNobodyButTheLead(tx: Tx, platform: string, zone: string): void {
+  addPerson(tx, { name: "Lead", zone, lengthUnit: "in" }, { platform, userId: "lead", roles: ["lead"] });
+  addChannel(tx, { name: "general", purpose: "general", truckId: null });
+}

@@ -1,0 +1,56 @@
+import { changeOrder, type OrderRow, type OrderState, sheetsOf, touchBench } from "../../db/repositories/orders.ts";
+import { endReservations } from "../../db/repositories/stock.ts";
+import type { Tx } from "../../db/write.ts";
+
+export type Move = "hold" | "resume" | "scratch" | "drop";
+
+/** Where each move makes sense; elsewhere it is refused with the states it needs. */
+const allowed: Readonly<Record<Move, readonly OrderState[]>> = {
+  hold: ["confirmed", "building", "finalCheck"],
+  resume: ["confirmed", "building", "finalCheck"],
+  scratch: ["draft", "confirmed", "building", "finalCheck", "ready"],
+  drop: ["draft"],
+};
+
+export type Moved =
+  | { readonly kind: "moved"; readonly order: OrderRow; readonly cannotBeUndone: readonly string[] }
+  | { readonly kind: "refused"; readonly order: OrderRow; readonly wanted: readonly OrderState[] }
+  | { readonly kind: "nothing-to-do"; readonly order: OrderRow };
+
+/** What has been done to material by now: cut, glued, gripped. */
+export function doneForGood(tx: Parameters<typeof sheetsOf>[0], order: OrderRow): readonly string[] {
+  const irreversible = ["tipPrepare", "bond", "cut", "soleWork", "stampText"];
+  const kinds = sheetsOf(tx, order).flatMap((sheet) => sheet.steps.filter((step) => step.state === "done").map((step) => step.kind));
+  return irreversible.filter((kind) => kinds.includes(kind));
+}
+
+/** Gives a sheet's parts back; what is cut or glued is gone and says so. */
+function release(tx: Tx, order: OrderRow): void {
+  for (const sheet of sheetsOf(tx, order)) {
+    endReservations(tx, sheet.id, "released");
+  }
+}
+
+/**
+ * Holds, resumes, scratches or drops an order where that makes sense.
+ *
+ * @param tx - the transaction
+ * @param order - as read in it
+ * @param move - what is asked
+ * @param reason - why it is held, or null
+ */
+export function moveOrder(tx: Tx, order: OrderRow, move: Move, reason: string | null): Moved {
+  if (!allowed[move].includes(order.state)) {
+    return { kind: "refused", order, wanted: allowed[move] };
+  }
+  if ((move === "hold") === (order.heldReason !== null) && (move === "hold" || move === "resume")) {
+    return { kind: "nothing-to-do", order };
+  }
+  const cannotBeUndone = doneForGood(tx, order);
+  touchBench(tx, order.truckId);
+  if (move === "hold" || move === "resume") {
+    return { kind: "moved", order: changeOrder(tx, order.id, { heldReason: move === "hold" ? (reason ?? "held") : null }), cannotBeUndone };
+  }
+  release(tx, order);
+  return { kind: "moved", order: changeOrder(tx, order.id, { state: "withdrawn", heldReason: null }), cannotBeUndone };
+}

@@ -1,0 +1,78 @@
+import type { Writable } from "node:stream";
+import type { Instant } from "../../core/kinds.ts";
+import type { Card, Reply, Sender } from "../chat/types.ts";
+import { jsonLine } from "./jsonLine.ts";
+import type { ScreenPost } from "./screenPost.ts";
+import { textLines } from "./textLines.ts";
+
+/** More than a person scrolls back; an older post is looked up by its ref. */
+const CARDS_KEPT = 500;
+
+interface ShownCard {
+  readonly id: string;
+  readonly channel: string;
+  readonly to: string | null;
+  readonly card: Card;
+}
+
+/** Draws what the bot shows and remembers it, so that it can be pressed. */
+export interface Screen {
+  /** For the outbox: what it sends and edits is drawn here. */
+  readonly sender: Sender;
+  readonly answer: (key: string, channel: string, person: string, reply: Reply) => void;
+  /** The newest card, as it was drawn last, that a person sees in a channel and that fits. */
+  readonly lastShown: (channel: string, person: string, fits: (card: Card) => boolean) => ShownCard | null;
+  readonly shownPost: (id: string) => ShownCard | null;
+}
+
+interface ScreenParts {
+  readonly output: Writable;
+  /** One object a line instead of text. */
+  readonly json: boolean;
+  readonly zoneOf: (channel: string) => string;
+  readonly now: () => Instant;
+}
+
+export function openScreen({ output, json, zoneOf, now }: ScreenParts): Screen {
+  const cards: ShownCard[] = [];
+  const remember = (shown: ShownCard): void => {
+    const earlier = cards.findIndex(({ id }) => id === shown.id);
+    if (earlier >= 0) cards.splice(earlier, 1);
+    cards.push(shown);
+    if (cards.length > CARDS_KEPT) cards.shift();
+  };
+  const show = (post: ScreenPost): void => {
+    const lines = json ? [jsonLine(post)] : [...textLines(post, zoneOf(post.channel)), ""];
+    output.write(`${lines.join("\n")}\n`);
+    if ("card" in post) remember({ id: post.id, channel: post.channel, to: post.to, card: post.card });
+  };
+  const shownPost = (wanted: string): ShownCard | null => cards.find(({ id }) => id === wanted) ?? null;
+  return {
+    sender: senderOf(show, shownPost, now),
+    answer: (key, channel, person, reply) => {
+      const place = { id: `answer:${key}`, at: now(), channel, answers: key, edits: null };
+      if (reply.kind === "form") show({ ...place, to: person, form: reply.form });
+      else show({ ...place, to: reply.audience === "asker" ? person : null, card: reply.card });
+    },
+    lastShown: (channel, person, fits) =>
+      cards.findLast((shown) => shown.channel === channel && (shown.to === null || shown.to === person) && fits(shown.card)) ?? null,
+    shownPost,
+  };
+}
+
+/** A post goes by its ref; what an earlier run drew is gone with its terminal, so only this run's posts are found. */
+function senderOf(show: (post: ScreenPost) => void, shownPost: (id: string) => ShownCard | null, now: () => Instant): Sender {
+  const post = (id: string, channel: string, edits: string | null, card: Card): void =>
+    show({ id, at: now(), channel, to: null, answers: null, edits, card });
+  return {
+    send: async (channel, card, { ref }) => {
+      post(ref, channel, null, card);
+      return { kind: "sent", message: ref };
+    },
+    edit: async (channel, message, card) => {
+      post(message, channel, message, card);
+      return { kind: "sent", message };
+    },
+    find: async (channel, ref) => (shownPost(ref)?.channel === channel ? ref : null),
+  };
+}

@@ -1,0 +1,62 @@
+import type { Instant } from "../../core/kinds.ts";
+import type { Button, Card, Line } from "../chat/types.ts";
+import type { OrderFacts } from "../operations/orderFacts.ts";
+import { card, line } from "./card.ts";
+import { orderTitle } from "./orderCard.ts";
+import { timeText } from "./shown.ts";
+
+const called = (facts: OrderFacts, text: string): Line => line({ call: facts.postedBy.id, name: facts.postedBy.name }, ` ${text}`);
+
+const button = (facts: OrderFacts, label: string, command: string, argument?: string): Button => ({
+  label,
+  weight: "plain",
+  action: { command, subject: `order:${facts.order}`, version: facts.version, ...(argument === undefined ? {} : { argument }) },
+});
+
+export const nudgeCard = (facts: OrderFacts): Card =>
+  card({
+    kind: "call.nudge",
+    title: `${orderTitle(facts)} is still a draft`,
+    tone: "attention",
+    lines: [called(facts, "nothing is held and nobody builds it before you press Go")],
+    buttons: [...(facts.faults.length === 0 ? [button(facts, "Go", "order confirm")] : []), button(facts, "Drop", "order drop")],
+    data: { orderNumber: facts.number },
+  });
+
+export const readyCallCard = (facts: OrderFacts): Card =>
+  card({
+    kind: "call.ready",
+    title: `${orderTitle(facts)} is ready`,
+    tone: "good",
+    lines: [called(facts, "it can be handed over")],
+    data: { orderNumber: facts.number },
+  });
+
+/** A slip past the promise: new time, cause, choice. */
+export const lateCard = (facts: OrderFacts, promiseAt: Instant, now: Instant): Card =>
+  card({
+    kind: "call.late",
+    title: `${orderTitle(facts)} is late: now ${timeText(promiseAt, now, facts.zone)}`,
+    tone: "attention",
+    lines: [
+      called(facts, facts.promiseAt === null ? "" : `promised ${timeText(facts.promiseAt, now, facts.zone)}`),
+      line(
+        facts.state === "confirmed"
+          ? "Cause: it has not been started; other work is before it or the bench waits."
+          : "Cause: a step takes longer than usual.",
+      ),
+      line("Let it run, or withdraw it."),
+    ],
+    buttons: [button(facts, "Scratch", "order scratch")],
+    data: { orderNumber: facts.number, promiseAt, promisedBeforeAt: facts.promiseAt },
+  });
+
+export const askBagCard = (facts: OrderFacts): Card =>
+  card({
+    kind: "call.bag",
+    title: `${orderTitle(facts)}: is it in the bag?`,
+    tone: "attention",
+    lines: [called(facts, "the live spec changes only when you say so")],
+    buttons: ["in the bag", "backup", "testing", "coming back"].map((answer) => button(facts, answer, "order bag", answer)),
+    data: { orderNumber: facts.number },
+  });

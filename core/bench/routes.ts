@@ -1,0 +1,107 @@
+import type { OrderKind } from "../kinds.ts";
+import type { Route, RouteQuestion, StepKind, WaitFloors } from "./benchTypes.ts";
+import { adjustableBuild, bondedWoodBuild, ironBuild, putterBuild } from "./buildRoutes.ts";
+import {
+  adjustableReshaft,
+  bondedWoodReshaft,
+  bondedWoodSwap,
+  ironReshaft,
+  ironSwap,
+  putterReshaft,
+  putterSwap,
+  readySleevedReshaft,
+} from "./pulledShaftRoutes.ts";
+import { type RouteRow, routeOf, withoutKinds } from "./routeRows.ts";
+import { adjustableSwap, bend, broke, check, grind, regrip, repair, stamp, turn } from "./serviceRoutes.ts";
+
+/**
+ * The floors in force until a shop writes those of its own products' data sheets.
+ *
+ * Common practice, no source: a quick sleeve adhesive, warmed, 6 min to handle and 15 to play; a grip blown on with air
+ * 4 min to handle and 15 before hard swings; 2 min to the range, which each event's venue replaces.
+ */
+export const defaultFloors: WaitFloors = { adhesiveHandleMin: 6, adhesivePlayMin: 15, gripHandleMin: 4, gripPlayMin: 15, walkMin: 2 };
+
+/** How a club is put together decides its route. */
+type Construction = "sleeve" | "readySleeve" | "bondedWood" | "iron" | "putter";
+
+function constructionOf(question: RouteQuestion): Construction {
+  if (question.family === "iron" || question.family === "wedge") return "iron";
+  if (question.family === "putter") return "putter";
+  if (!question.adjustable) return "bondedWood";
+  return question.readySleeved ? "readySleeve" : "sleeve";
+}
+
+const sleeveBonding: readonly StepKind[] = ["tipPrepare", "dryFit", "bond", "bondSet"];
+
+const builds: Readonly<Record<Construction, readonly RouteRow[]>> = {
+  sleeve: adjustableBuild,
+  readySleeve: withoutKinds(adjustableBuild, sleeveBonding),
+  bondedWood: bondedWoodBuild,
+  iron: ironBuild,
+  putter: putterBuild,
+};
+
+const reshafts: Readonly<Record<Construction, readonly RouteRow[]>> = {
+  sleeve: adjustableReshaft,
+  readySleeve: readySleevedReshaft,
+  bondedWood: bondedWoodReshaft,
+  iron: ironReshaft,
+  putter: putterReshaft,
+};
+
+const swaps: Readonly<Record<Construction, readonly RouteRow[]>> = {
+  sleeve: adjustableSwap,
+  readySleeve: adjustableSwap,
+  bondedWood: bondedWoodSwap,
+  iron: ironSwap,
+  putter: putterSwap,
+};
+
+const forAll = (rows: readonly RouteRow[]): Readonly<Record<Construction, readonly RouteRow[]>> => ({
+  sleeve: rows,
+  readySleeve: rows,
+  bondedWood: rows,
+  iron: rows,
+  putter: rows,
+});
+
+const routes: Readonly<Record<OrderKind, Readonly<Record<Construction, readonly RouteRow[]>>>> = {
+  build: builds,
+  swap: swaps,
+  reshaft: reshafts,
+  turn: forAll(turn),
+  regrip: forAll(regrip),
+  bend: forAll(bend),
+  grind: forAll(grind),
+  check: forAll(check),
+  repair: forAll(repair),
+  stamp: forAll(stamp),
+  broke: forAll(broke),
+};
+
+/** Share of an iron's hands-on minutes that is setting a station up. */
+const SETTING_UP = 0.35;
+
+/** One iron's share when a set goes from station to station together: 35 % of the minutes is divided by the set. */
+function builtTogether(rows: readonly RouteRow[], clubs: number): readonly RouteRow[] {
+  const share = 1 - SETTING_UP + SETTING_UP / Math.max(1, clubs);
+  return rows.map((row) => (row.wait === undefined ? { ...row, min: row.min * share } : row));
+}
+
+/**
+ * The steps of one club's work, from the first hand on a part to the player's hand.
+ *
+ * Minutes are medians of one club; a set of clubs is several jobs, and one of n irons built together takes 65 % + 35 %/n of
+ * a single one's minutes, which makes 4 to pitching wedge 86 (common practice 75 to 90). The final check is the step `measure`,
+ * the last step is always `walk`. For `broke` the route is that of a finished club; when there is none, ask for `build`.
+ *
+ * @param question - `adjustable` and `readySleeved` count for woods and hybrids only, `clubsInSet` for built irons and wedges
+ * @param floors - minutes from the data sheets in force and the venue's walk; waits are never planned shorter
+ * @see common practice, no source
+ */
+export function routeFor(question: RouteQuestion, floors: WaitFloors): Route {
+  const construction = constructionOf(question);
+  const rows = routes[question.kind][construction];
+  return routeOf(question.kind === "build" && construction === "iron" ? builtTogether(rows, question.clubsInSet ?? 1) : rows, floors);
+}

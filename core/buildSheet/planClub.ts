@@ -1,0 +1,21 @@
+import type { PlanResult } from "./plan.ts";
+import { planBuild } from "./planBuild.ts";
+import type { PlanQuestion } from "./planQuestion.ts";
+import { planSwap } from "./planSwap.ts";
+
+/**
+ * What the technician builds one club from, and what it should measure.
+ *
+ * Head and sleeve mark by exact geometry against the wish; shaft and grip from the player's bin first; cuts by linear
+ * density; swing weight, total, balance and inertia (with the parts' own inertia) as masses on one axis; removable
+ * weights that come within half a point with the fewest parts, lead for what is left over. A real bench agrees to 0.3
+ * points, 1 mm of balance and 1.5 % of inertia. The dry targets include weights and lead, and are read with the butt
+ * of the shaft against the stop.
+ *
+ * @param question - target, kind, the club it is like, parts in reach, allowances and tolerances
+ * @returns the plan; or every fault at once: what is missing, what is short with the nearest in reach, what cannot be cut
+ * @throws {DomainError} `balance-outside-model` or `quantity-out-of-range` when a part was recorded with impossible values
+ */
+export function planClub(question: PlanQuestion): PlanResult {
+  return question.kind === "build" ? planBuild(question) : planSwap(question);
+}

@@ -1,0 +1,35 @@
+import { performance } from "node:perf_hooks";
+import { defaultSpreads } from "../../core/bench/benchSimulation.ts";
+import type { BenchSnapshot } from "../../core/bench/benchTypes.ts";
+import { readyTimes } from "../../core/bench/readyTimes.ts";
+import { defaultFloors, routeFor } from "../../core/bench/routes.ts";
+import { benchJob, benchWith, inMinutes } from "../core/bench/benchBuilders.ts";
+
+const RUNS = 5;
+const SAMPLES = 500;
+
+function bench(clubs: number, technicians: number): BenchSnapshot {
+  const jobs = Array.from({ length: clubs }, (_, at) => {
+    const family = at % 3 === 0 ? "iron" : "driver";
+    return benchJob(at + 1, routeFor({ kind: "build", family, adjustable: true, readySleeved: false }, defaultFloors), {
+      dueAt: inMinutes(60 + 15 * at),
+    });
+  });
+  return benchWith(jobs, { technicians });
+}
+
+/** Prints what an estimate of the whole bench costs, the median of five after one to warm up. */
+for (const [clubs, technicians] of [
+  [1, 1],
+  [10, 1],
+  [40, 2],
+] as const) {
+  const question = { snapshot: bench(clubs, technicians), spreads: defaultSpreads, seed: 1, samples: SAMPLES };
+  readyTimes(question);
+  const times = Array.from({ length: RUNS }, () => {
+    const from = performance.now();
+    readyTimes(question);
+    return performance.now() - from;
+  }).sort((a, b) => a - b);
+  console.log(`ready times, ${clubs} clubs, ${technicians} technicians, ${SAMPLES} samples: ${times[Math.floor(RUNS / 2)]?.toFixed(1)} ms`);
+}

@@ -1,0 +1,40 @@
+import { PassThrough } from "node:stream";
+import { describe, expect, it } from "vitest";
+import { openScreen } from "../../../bot/rehearsal/screen.ts";
+import { instant } from "../../../core/kinds.ts";
+import { card, cardWithButtons } from "./cards.ts";
+
+const open = () => openScreen({ output: new PassThrough(), json: true, zoneOf: () => "UTC", now: () => instant(0) });
+const mark = (ref: string) => ({ nonce: `nonce-${ref}`, ref });
+
+describe("openScreen", () => {
+  it("finds a post it has drawn by its ref, in its channel only", async () => {
+    const { sender } = open();
+    expect(await sender.send("range", card("57"), mark("abc"))).toEqual({ kind: "sent", message: "abc" });
+    expect(await sender.find("range", "abc", instant(0))).toBe("abc");
+    expect(await sender.find("workshop", "abc", instant(0))).toBeNull();
+    expect(await sender.find("range", "other", instant(0))).toBeNull();
+  });
+
+  it("keeps one card a post, the newest", async () => {
+    const { sender, shownPost, lastShown } = open();
+    await sender.send("range", cardWithButtons("first", "Go"), mark("a"));
+    await sender.send("range", cardWithButtons("second", "Go"), mark("b"));
+    await sender.edit("range", "a", card("first, done"));
+    expect(shownPost("a")?.card.title).toBe("first, done");
+    expect(lastShown("range", "marta", ({ buttons }) => buttons.length > 0)?.id).toBe("b");
+  });
+
+  it("draws the edit of a post that an earlier run sent", async () => {
+    const { sender, shownPost } = open();
+    expect(await sender.edit("range", "old", card("57"))).toEqual({ kind: "sent", message: "old" });
+    expect(shownPost("old")?.channel).toBe("range");
+  });
+
+  it("forgets the oldest of very many cards", async () => {
+    const { sender, shownPost } = open();
+    for (let count = 0; count <= 500; count += 1) await sender.send("range", card("57"), mark(`r${count}`));
+    expect(shownPost("r0")).toBeNull();
+    expect(shownPost("r1")).not.toBeNull();
+  });
+});

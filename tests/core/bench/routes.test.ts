@@ -1,0 +1,103 @@
+import { describe, expect, it } from "vitest";
+import type { Route, RouteQuestion, StepKind } from "../../../core/bench/benchTypes.ts";
+import { defaultFloors, routeFor } from "../../../core/bench/routes.ts";
+import { workableOrder } from "../../../core/bench/stepOrder.ts";
+import { clubFamilies, orderKinds } from "../../../core/kinds.ts";
+
+const question = (extra: Partial<RouteQuestion>): RouteQuestion => ({
+  kind: "build",
+  family: "driver",
+  adjustable: true,
+  readySleeved: false,
+  ...extra,
+});
+const route = (extra: Partial<RouteQuestion>, floors = defaultFloors): Route => routeFor(question(extra), floors);
+const kindsOf = (one: Route): readonly StepKind[] => one.steps.map((step) => step.kind);
+const handsOnMin = (one: Route): number => one.steps.reduce((sum, step) => sum + (step.unattended ? 0 : step.medianMin), 0);
+
+const everyQuestion = orderKinds.flatMap((kind) =>
+  clubFamilies.flatMap((family) =>
+    [true, false].flatMap((adjustable) => [true, false].map((readySleeved) => ({ kind, family, adjustable, readySleeved }))),
+  ),
+);
+
+describe("routeFor", () => {
+  it.each(everyQuestion)("gives $kind of a $family (adjustable $adjustable, ready-sleeved $readySleeved) a route that can be worked", (asked) => {
+    const one = routeFor(asked, defaultFloors);
+    const kinds = kindsOf(one);
+    expect(workableOrder(one.steps)).toHaveLength(kinds.length);
+    expect(new Set(kinds).size).toBe(kinds.length);
+    expect(one.steps.every((step) => step.after.every((kind) => kinds.includes(kind)))).toBe(true);
+    expect(kinds).toContain("measure");
+    expect(kinds.at(-1)).toBe("walk");
+    const notLast = one.steps.filter((step) => !one.steps.some((other) => other.after.includes(step.kind)));
+    expect(notLast.map((step) => step.kind)).toEqual(["walk"]);
+  });
+
+  // Common practice, no source: the driver's table, minute by minute.
+  it.each<[StepKind, number, boolean]>([
+    ["pullParts", 1, false],
+    ["tipPrepare", 1.5, false],
+    ["dryFit", 0.5, false],
+    ["bond", 1, false],
+    ["bondSet", 6, true],
+    ["pullHead", 1.5, false],
+    ["gaugeHead", 1.5, false],
+    ["layOutGrip", 1, false],
+    ["headOn", 0.5, false],
+    ["cut", 1.5, false],
+    ["dryWeigh", 1, false],
+    ["grip", 1.5, false],
+    ["gripSet", 4, true],
+    ["measure", 2.5, false],
+    ["sign", 0.5, false],
+    ["walk", 2, true],
+  ])("plans %s of an adjustable driver with %d min (a wait: %s), common practice", (kind, min, unattended) => {
+    expect(route({}).steps.find((step) => step.kind === kind)).toMatchObject({ medianMin: min, unattended });
+  });
+
+  // Common practice, no source: hands-on minutes of the kinds of work.
+  it.each<[string, Partial<RouteQuestion>, number, number]>([
+    ["swap on a sleeve", { kind: "swap" }, 4, 6],
+    ["regrip", { kind: "regrip", family: "iron" }, 5, 5],
+    ["iron", { family: "iron" }, 15, 18],
+    ["wedge", { family: "wedge" }, 15, 18],
+    ["bonded wood", { family: "fairway", adjustable: false }, 30, 40],
+    ["stamp with its signing", { kind: "stamp", family: "wedge" }, 10, 11],
+    ["one club of a bag check (12–15 for nine)", { kind: "check", family: "iron" }, 12 / 9, 15 / 9],
+    ["grind with its measuring", { kind: "grind", family: "wedge" }, 10, 20],
+    ["bend (its share of nine and 2–3)", { kind: "bend", family: "iron" }, 12 / 9 + 2, 15 / 9 + 3],
+  ])("plans a %s within the hands-on minutes of common practice", (_, asked, least, most) => {
+    expect(handsOnMin(route(asked))).toBeGreaterThanOrEqual(least);
+    expect(handsOnMin(route(asked))).toBeLessThanOrEqual(most);
+  });
+
+  // Common practice, no source: irons 4–PW 75–90 min and the set.
+  it("builds seven irons together in the 75 to 90 hands-on minutes of common practice", () => {
+    const together = 7 * handsOnMin(route({ family: "iron", clubsInSet: 7 }));
+    expect(together).toBeGreaterThanOrEqual(75);
+    expect(together).toBeLessThanOrEqual(90);
+  });
+
+  it("never shortens a wait for a set", () => {
+    const waits = (one: Route): readonly number[] => one.steps.filter((step) => step.unattended).map((step) => step.medianMin);
+    expect(waits(route({ family: "iron", clubsInSet: 7 }))).toEqual(waits(route({ family: "iron" })));
+  });
+
+  it("skips the sleeve's bonding for a ready-sleeved shaft and still pulls its parts first", () => {
+    const one = route({ readySleeved: true });
+    for (const kind of ["tipPrepare", "dryFit", "bond", "bondSet"] as const) expect(kindsOf(one)).not.toContain(kind);
+    expect(one.steps.find((step) => step.kind === "headOn")?.after).toContain("pullParts");
+    expect(one.playableAfterBondMin).toBe(0);
+  });
+
+  it("never bends an iron on green glue", () => {
+    expect(route({ family: "iron" }).steps.find((step) => step.kind === "bend")?.after).toContain("bondSet");
+  });
+
+  it("lengthens a wait to the floor of its data sheet", () => {
+    const one = route({}, { ...defaultFloors, adhesiveHandleMin: 10, gripHandleMin: 60, walkMin: 7 });
+    const min = (kind: StepKind): number | undefined => one.steps.find((step) => step.kind === kind)?.medianMin;
+    expect([min("bondSet"), min("gripSet"), min("walk")]).toEqual([10, 60, 7]);
+  });
+});

@@ -1,0 +1,162 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { MeasuredHead } from "../../../core/buildSheet/parts.ts";
+import type { Target } from "../../../core/buildSheet/plan.ts";
+import { attitudeOf } from "../../../core/head/attitudeOf.ts";
+import { chooseHeads } from "../../../core/selection/chooseHeads.ts";
+import { defaultSelectionTolerances as tolerances } from "../../../core/selection/selectionTolerances.ts";
+import { someHead, someHeadModel, someSleeve, someTarget } from "../buildSheet/someParts.ts";
+
+fc.configureGlobal({ seed: 20270503 });
+
+const sleeve = someSleeve({});
+const choose = (target: Partial<Target>, heads: readonly MeasuredHead[]) =>
+  chooseHeads({ target: someTarget(target), heads, sleeves: [sleeve], tolerances });
+
+const someHeads = fc
+  .array(
+    fc.record({
+      soledLoftDeg: fc.double({ min: 7, max: 12, noNaN: true }),
+      soledFaceDeg: fc.double({ min: -1.5, max: 1.5, noNaN: true }),
+      massG: fc.double({ min: 194, max: 204, noNaN: true }),
+    }),
+    { minLength: 1, maxLength: 12 },
+  )
+  .map((values) =>
+    values.map((value, index) => someHead({ ...value, serial: String(1000 + index), stampedLoftDeg: Math.round(value.soledLoftDeg) })),
+  );
+
+describe("chooseHeads", () => {
+  it("finds what trying every head at every mark finds", () => {
+    fc.assert(
+      fc.property(someHeads, fc.double({ min: 8, max: 11, noNaN: true }), (heads, squaredLoftDeg) => {
+        const wish = { squaredLoftDeg, soledFaceDeg: 0.5 };
+        const tried = heads.flatMap((head) =>
+          sleeve.marks.map(({ mark, clockDeg }) => {
+            const got = attitudeOf(head, { tiltDeg: sleeve.tiltDeg, clockDeg });
+            const score = ((got.squaredLoftDeg - squaredLoftDeg) / 0.25) ** 2 + ((got.soledFaceDeg - 0.5) / 0.5) ** 2;
+            return { serial: head.serial, mark, score };
+          }),
+        );
+        const lowest = Math.min(...tried.map(({ score }) => score));
+        const choices = choose(wish, heads);
+        const [best] = choices;
+        expect(choices).toHaveLength(tried.length);
+        expect(best?.score).toBeCloseTo(tried.find(({ serial, mark }) => serial === best?.head.serial && mark === best.mark)?.score ?? Number.NaN, 6);
+        expect(Math.abs((best?.score ?? Number.NaN) - lowest)).toBeLessThan(tolerances.scoreBand);
+      }),
+    );
+  });
+
+  it("does not depend on the order of the stock", () => {
+    fc.assert(
+      fc.property(
+        someHeads.chain((heads) => fc.tuple(fc.constant(heads), fc.shuffledSubarray(heads, { minLength: heads.length }))),
+        ([heads, shuffled]) => {
+          const order = (list: readonly MeasuredHead[]) => choose({ squaredLoftDeg: 9.25 }, list).map(({ head, mark }) => `${head.serial} ${mark}`);
+          expect(order(shuffled)).toEqual(order(heads));
+        },
+      ),
+    );
+  });
+
+  it("puts the standard mark before a turned one that is nearer by less than the gauge can tell", () => {
+    const strong = someHead({ serial: "0002", soledLoftDeg: 10 });
+    const strongAt = attitudeOf(strong, { tiltDeg: 1, clockDeg: 225 }).squaredLoftDeg;
+    const standard = someHead({ serial: "0003", soledLoftDeg: strongAt - 0.1 });
+    const [first] = choose({ squaredLoftDeg: strongAt }, [strong, standard]);
+    expect([first?.head.serial, first?.mark]).toEqual(["0003", "standard"]);
+  });
+
+  it("turns the sleeve when the standard mark is past what the gauge can tell", () => {
+    const head = someHead({ soledLoftDeg: 10 });
+    const wanted = attitudeOf(head, { tiltDeg: 1, clockDeg: 225 }).squaredLoftDeg;
+    const [first] = choose({ squaredLoftDeg: wanted }, [head]);
+    expect(first?.mark).toBe("strong 1");
+    expect(first?.score).toBeCloseTo(0, 9);
+  });
+
+  it("keeps to the mark that was written", () => {
+    const choices = choose({ squaredLoftDeg: 9, sleeveMark: "upright" }, [someHead({})]);
+    expect(choices.map(({ mark }) => mark)).toEqual(["upright"]);
+  });
+
+  it("takes a stamp alone as the loft it says, at the standard mark", () => {
+    const heads = [
+      someHead({ serial: "0001", soledLoftDeg: 9.4 }),
+      someHead({ serial: "0002", soledLoftDeg: 9.1 }),
+      someHead({ serial: "0003", stampedLoftDeg: 10.5 }),
+    ];
+    const choices = choose({ stampedLoftDeg: 9 }, heads);
+    expect(choices.map(({ head, mark }) => [head.serial, mark])).toEqual([
+      ["0002", "standard"],
+      ["0001", "standard"],
+    ]);
+  });
+
+  it("offers nothing of the other hand, model, family or grind", () => {
+    const heads = [
+      someHead({ serial: "0001", hand: "left" }),
+      someHead({ serial: "0002", model: someHeadModel({ name: "Rill" }) }),
+      someHead({ serial: "0003", model: someHeadModel({ family: "fairway" }) }),
+      someHead({ serial: "0004", model: someHeadModel({ grind: "full" }) }),
+    ];
+    expect(choose({ squaredLoftDeg: 9, grind: "heel-relieved" }, heads)).toEqual([]);
+  });
+
+  it("puts fewer misses before a lower score within one band", () => {
+    const bonded = someHeadModel({ sleeveFamily: null });
+    /** 1.02 tolerances of loft against 0.75 of loft and 0.75 of lie: scores 1.04 and 1.125. */
+    const miss = someHead({ serial: "0001", model: bonded, soledLoftDeg: 9.255, designLieDeg: 58 });
+    const inside = someHead({ serial: "0002", model: bonded, soledLoftDeg: 9.1875, designLieDeg: 58.375 });
+    const choices = choose({ squaredLoftDeg: 9, seatedLieDeg: 58 }, [miss, inside]);
+    expect(choices.map(({ head, misses }) => [head.serial, misses.length])).toEqual([
+      ["0002", 0],
+      ["0001", 1],
+    ]);
+  });
+
+  it("reads a stamp at the standard mark when a turned mark is written with it", () => {
+    const standardLoft = (soledLoftDeg: number) => attitudeOf(someHead({ soledLoftDeg }), { tiltDeg: 1, clockDeg: 270 }).squaredLoftDeg;
+    const heads = [someHead({ serial: "0001", soledLoftDeg: 9.85 }), someHead({ serial: "0002", soledLoftDeg: 9 })];
+    const [first] = choose({ stampedLoftDeg: 9, sleeveMark: "strong 1" }, heads);
+    expect([first?.head.serial, first?.mark]).toEqual(["0002", "strong 1"]);
+    expect(first?.score).toBeCloseTo(((standardLoft(9) - 9) / 0.25) ** 2, 9);
+  });
+
+  it("scores the head mass that swing weight needs, with the weights at hand", () => {
+    const heads = [someHead({ serial: "0001", massG: 200 }), someHead({ serial: "0002", massG: 195 })];
+    const massWish = () => ({ wantedG: 203, addableG: [0, 8] });
+    const [first, second] = chooseHeads({ target: someTarget({ stampedLoftDeg: 9 }), heads, sleeves: [sleeve], tolerances, massWish });
+    expect([first?.head.serial, first?.score]).toEqual(["0002", expect.closeTo(0, 9)]);
+    expect(second?.score).toBeCloseTo((3 / 2) ** 2, 9);
+    expect(second?.misses).toEqual([{ quantity: "headMassG", wanted: 203, got: 200, tolerance: 2 }]);
+  });
+
+  it("counts on no weight that makes a head too heavy", () => {
+    const massWish = () => ({ wantedG: 203, addableG: [0, 5.5] });
+    const [only] = chooseHeads({
+      target: someTarget({ stampedLoftDeg: 9 }),
+      heads: [someHead({ massG: 200 })],
+      sleeves: [sleeve],
+      tolerances,
+      massWish,
+    });
+    expect(only?.misses).toEqual([{ quantity: "headMassG", wanted: 203, got: 200, tolerance: 2 }]);
+  });
+
+  it("counts a bounce that was never measured as one tolerance off", () => {
+    const wedge = someHeadModel({ family: "wedge", sleeveFamily: null, name: "Tarn" });
+    const head = { model: wedge, stampedLoftDeg: 56, soledLoftDeg: 56, designLieDeg: 64 };
+    const heads = [someHead({ ...head, serial: "0001" }), someHead({ ...head, serial: "0002", bounceDeg: 10.5 })];
+    const choices = choose({ club: "sw" as Target["club"], headModel: "Tarn", stampedLoftDeg: 56, bounceDeg: 10 }, heads);
+    expect(choices.map((choice) => [choice.head.serial, choice.mark])).toEqual([
+      ["0002", null],
+      ["0001", null],
+    ]);
+  });
+
+  it("refuses a head recorded with a loft that is no number", () => {
+    expect(() => choose({ squaredLoftDeg: 9 }, [someHead({ soledLoftDeg: Number.NaN })])).toThrow("quantity-out-of-range");
+  });
+});
