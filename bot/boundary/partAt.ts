@@ -104,12 +104,7 @@ function beginnings(models: Models, text: string, wishes: Wishes): readonly Rema
  * Reads a part's name that begins at a word, as many words as still fit some model. `mends` allows a misspelt or
  * shortened word; without it only words of the record count.
  */
-export function partAt(
-  words: readonly Word[],
-  at: number,
-  names: readonly string[],
-  wishes: Wishes,
-): PartHit | null {
+export function partAt(words: readonly Word[], at: number, names: readonly string[], wishes: Wishes): PartHit | null {
   const models = modelsOf(names);
   const first = words[at];
   if (first === undefined) return null;

@@ -1,5 +1,4 @@
 import { editDistance, forgivenSlips } from "./editDistance.ts";
-import { foldText } from "./foldText.ts";
 import type { NamedPlayer } from "./reading.ts";
 import { type Word, wordsOf } from "./wordsOf.ts";
 
@@ -16,7 +15,7 @@ const SHORTEST_BEGINNING = 3;
 const known = new WeakMap<readonly NamedPlayer[], ReadonlyMap<string, readonly NamedPlayer[]>>();
 
 /** A name without marks inside, so that `o'brien` and `obrien` are one. */
-const plain = (text: string): string => foldText(text).replace(/['\-.]/g, "");
+const plain = (folded: string): string => folded.replace(/['\-.]/g, "");
 const keyOf = (words: readonly string[]): string => words.map(plain).join(" ");
 
 function keysOf(player: NamedPlayer): readonly string[] {

@@ -1,7 +1,9 @@
 import { clubAt } from "./clubAt.ts";
 import { ask, newNotepad, placeOf, wordAt } from "./notepad.ts";
 import type { MeasuredValue, MessageReading, ReadingContext } from "./reading.ts";
-import { askUnread, clausesOf, type Message, mendingsOf, problemsOf, withoutGo } from "./readOrder.ts";
+import { askUnread } from "./askUnread.ts";
+import { clausesOf, mendingsOf, problemsOf } from "./settle.ts";
+import { type Message, withoutGo } from "./message.ts";
 import { readWords } from "./readWords.ts";
 import type { Word } from "./wordsOf.ts";
 

@@ -1,8 +1,22 @@
-import { readBareNumber, readKept, readLeaningAmount, readNamedAmount, readNumberThenName, readSwing, readUpDown } from "./amountClauses.ts";
 import { editDistance, forgivenSlips } from "./editDistance.ts";
 import { mend, type Notepad, type Reader, wordAt } from "./notepad.ts";
-import { readBroughtBy, readFiller, readLike, readNegation, readPurpose, readRestOfLine, readSameAlone, readTo, readWhen } from "./orderWords.ts";
-import { readBarePart, readFlex, readNamedPart, readSleeve, readSmallClause } from "./partClauses.ts";
+import { readBareNumber } from "./readBareNumber.ts";
+import { readBarePart } from "./readBarePart.ts";
+import { readBroughtBy, readPurpose, readTo } from "./readErrand.ts";
+import { readFlex } from "./readFlex.ts";
+import { readKept } from "./readKept.ts";
+import { readLeaningAmount } from "./readLeaningAmount.ts";
+import { readLike } from "./readLike.ts";
+import { readNamedAmount } from "./readNamedAmount.ts";
+import { readNamedPart } from "./readNamedPart.ts";
+import { readNumberThenName } from "./readNumberThenName.ts";
+import { readRestOfLine } from "./readRestOfLine.ts";
+import { readFiller, readNegation, readSameAlone } from "./readSkipped.ts";
+import { readSleeve } from "./readSleeve.ts";
+import { readSmallClause } from "./readSmallClause.ts";
+import { readSwing } from "./readSwing.ts";
+import { readUpDown } from "./readUpDown.ts";
+import { readWhen } from "./readWhen.ts";
 import { isClauseWord, mendableWords, startsRemark } from "./vocabulary.ts";
 import { isHeadPlace, readClub, readPlayer, readPlayerNear } from "./whoAndWhat.ts";
 

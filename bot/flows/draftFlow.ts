@@ -25,6 +25,8 @@ export interface DraftWish {
   readonly replaces: OrderRow | null;
   /** The same order a moment ago was shown, and this one is wanted all the same. */
   readonly anyway: boolean;
+  /** The one head to build with, when the rep chose it. */
+  readonly headSerial?: string;
 }
 
 const MOST_TRIES = 3;
@@ -86,7 +88,7 @@ async function tryDraft(
 ): Promise<Reply | null | "moved"> {
   const { now } = context;
   const { request } = wish;
-  const planned = context.read((reader) => planOrder(reader, request, at.truckId, now));
+  const planned = context.read((reader) => planOrder(reader, request, at.truckId, now, wish.headSerial));
   const awaits = request.broughtBy !== null && request.broughtBy !== "inTruck";
   const extra = { routes: planned.map(({ route }) => route), dueAt: at.byAt, urgent: request.urgent, releaseAt: null };
   const estimate = await context.estimate(at.truckId, extra);

@@ -1,7 +1,19 @@
 import type { BuildRequest } from "../../core/buildSheet/buildRequest.ts";
 import { type Id, type Instant, instant } from "../../core/kinds.ts";
-import { addDraft, addRevision, addSheet, carrySheets, changeOrder, type OrderRow, recentOrdersOf, requestOf } from "../../db/repositories/orders.ts";
+import {
+  addDraft,
+  addRevision,
+  addSheet,
+  carrySheets,
+  changeOrder,
+  type OrderRow,
+  recentOrdersOf,
+  requestOf,
+  sheetsOf,
+  touchBench,
+} from "../../db/repositories/orders.ts";
 import { currentEvent, nextTeeTime } from "../../db/repositories/people.ts";
+import { endReservations } from "../../db/repositories/stock.ts";
 import type { Reader, Tx } from "../../db/write.ts";
 import type { PlannedClub } from "./planOrder.ts";
 
@@ -81,14 +93,24 @@ export function draftOrder(tx: Tx, draft: NewDraft): OrderRow {
   return order;
 }
 
-/** Puts a new request and new sheets in place of a draft's. */
+/**
+ * Puts a new request and new sheets in place of a draft's. A confirmed order whose first step has not begun gives its
+ * parts back and is a draft again, under its number.
+ */
 export function redraftOrder(
   tx: Tx,
   order: OrderRow,
   change: Pick<NewDraft, "request" | "asWritten" | "planned" | "byAt" | "personId" | "now">,
 ): OrderRow {
   const { request } = change;
+  for (const sheet of sheetsOf(tx, order)) {
+    endReservations(tx, sheet.id, "released");
+  }
+  touchBench(tx, order.truckId);
   const changed = changeOrder(tx, order.id, {
+    state: "draft",
+    nudgedAt: null,
+    createdAt: change.now,
     revision: order.revision + 1,
     playerId: request.player,
     kind: request.kind,

@@ -51,7 +51,14 @@ function referenceOf(reader: Reader, request: BuildRequest, club: ClubName, truc
   return order === null || sheet === undefined ? null : clubOfSheet(reader, sheet);
 }
 
-function planOne(reader: Reader, request: BuildRequest, club: ClubName, truckId: Id<"truck">, now: Instant): PlannedClub {
+function planOne(
+  reader: Reader,
+  request: BuildRequest,
+  club: ClubName,
+  truckId: Id<"truck">,
+  now: Instant,
+  headSerial: string | undefined,
+): PlannedClub {
   const family = clubFamily(club) ?? "iron";
   const reference = referenceOf(reader, request, club, truckId, now);
   const adjustable = family === "driver" || (reference?.sleeveMark ?? null) !== null || family === "fairway";
@@ -63,7 +70,8 @@ function planOne(reader: Reader, request: BuildRequest, club: ClubName, truckId:
     return { club, reference, route, plan: null, faults: [{ code: "no-reference", from: request.like.from, club }] };
   }
   const hand = playerById(reader, request.player)?.hand ?? "right";
-  const parts = partsInReach(reader, truckId, request.player);
+  const reach = partsInReach(reader, truckId, request.player);
+  const parts = headSerial === undefined ? reach : { ...reach, heads: reach.heads.filter(({ serial }) => serial === headSerial) };
   const resolved = resolveTarget({ request, club, hand, reference, family, sleeves: parts.sleeves.map(({ model }) => model) });
   if (resolved.faults.length > 0) {
     return { club, reference, route, plan: null, faults: resolved.faults };
@@ -88,7 +96,8 @@ function planOne(reader: Reader, request: BuildRequest, club: ClubName, truckId:
  * @param request - what is asked for
  * @param truckId - the truck that builds
  * @param now - the moment
+ * @param headSerial - the one head to build with, when it was chosen
  */
-export function planOrder(reader: Reader, request: BuildRequest, truckId: Id<"truck">, now: Instant): readonly PlannedClub[] {
-  return request.clubs.map((club) => planOne(reader, request, club, truckId, now));
+export function planOrder(reader: Reader, request: BuildRequest, truckId: Id<"truck">, now: Instant, headSerial?: string): readonly PlannedClub[] {
+  return request.clubs.map((club) => planOne(reader, request, club, truckId, now, headSerial));
 }

@@ -114,3 +114,27 @@ export function answeredNote(answered: Answered): Reply {
       return note("bag", `${number} ${answer ?? ""}: noted, the live spec stays as it was`, "plain");
   }
 }
+
+/** A change of what is cut or glued already: the choice is the rep's. */
+export const irreversibleNote = (number: number, done: readonly string[]): Reply =>
+  note(
+    "refusal",
+    `${number} is being built: its values stay`,
+    "refusal",
+    ...forGood(done),
+    `Scratch ${number} and send a new order, or let it finish and order a turn, swap or regrip.`,
+  );
+
+export const revisedNote = (number: number): Reply => note("order.revised", `${number} revised`, "plain");
+
+/** A club off what was written, taken as it is by the player. */
+export const acceptedNote = (number: number): Reply => note("order.accepted", `${number} accepted as measured: ready to hand over`, "good");
+
+export const notAcceptableNote = (number: number, why: "nothing-off" | "not-measured" | "lead-only"): Reply => {
+  const words = {
+    "nothing-off": "nothing on it is off: there is nothing to accept",
+    "not-measured": "it is not measured in full yet",
+    "lead-only": "conformity is accepted by the lead only",
+  };
+  return note("refusal", `${number}: ${words[why]}`, "refusal", "Nothing was changed.");
+};

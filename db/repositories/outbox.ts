@@ -170,3 +170,14 @@ export function newestPost(reader: Reader): number {
 }
 
 const isPending = eq(outbox.state, sql`'pending'`);
+
+/**
+ * Finds a post by the short marker people see in it.
+ *
+ * @param reader - database or transaction
+ * @param ref - the marker
+ * @returns the newest post of that marker, or null
+ */
+export function findPostByRef(reader: Reader, ref: string): OutboxRow | null {
+  return reader.select().from(outbox).where(eq(outbox.ref, ref)).orderBy(sql`${outbox.id} DESC`).limit(1).get() ?? null;
+}

@@ -1,5 +1,5 @@
-import type { BuildRequest, Clauses } from "../../../core/buildSheet/buildRequest.ts";
 import type { MessageReading } from "../../../bot/boundary/reading.ts";
+import type { BuildRequest, Clauses } from "../../../core/buildSheet/buildRequest.ts";
 import { players } from "./testContext.ts";
 
 /** What a post means, in the words of a table: defaults left out, amounts as numbers, `by` and `same` said. */
@@ -30,7 +30,11 @@ function plainLike(like: BuildRequest["like"]): unknown {
   return like.from === "order" ? `order ${like.number}` : like.from;
 }
 
-const nameOf = (number: number): string => players.find(({ id }) => id === number)?.name.split(" ").at(-1) ?? "?";
+const nameOf = (number: number): string =>
+  players
+    .find(({ id }) => id === number)
+    ?.name.split(" ")
+    .at(-1) ?? "?";
 const withoutDefaults = (meaning: Meaning): Meaning => {
   const kept = Object.entries(meaning).filter(([, value]) => value !== null && value !== false && !(Array.isArray(value) && value.length === 0));
   return Object.fromEntries(kept.filter(([name, value]) => !(name === "count" && value === 1) && !(name === "purpose" && value === "gamer")));
@@ -46,10 +50,20 @@ export function meaningOf(reading: MessageReading): Meaning {
   }
   if (reading.kind === "revise") {
     const { kind, number, clauses, by, like, ...rest } = reading;
-    return withoutDefaults({ ...rest, [kind]: number, clauses: plainClauses(clauses), by: plainBy(by), like: plainLike(like), mendings: null, mended });
+    return withoutDefaults({
+      ...rest,
+      [kind]: number,
+      clauses: plainClauses(clauses),
+      by: plainBy(by),
+      like: plainLike(like),
+      mendings: null,
+      mended,
+    });
   }
   if (reading.kind === "problems") {
-    const asked = reading.problems.map(({ code, word, options }) => [code, word, ...options.slice(0, 1).map(({ replacement }) => replacement)].join(" | "));
+    const asked = reading.problems.map(({ code, word, options }) =>
+      [code, word, ...options.slice(0, 1).map(({ replacement }) => replacement)].join(" | "),
+    );
     return withoutDefaults({ asked, mended });
   }
   if (reading.kind === "measured") {

@@ -9,7 +9,14 @@ const silence: Meaning = { silence: true };
 export const dailyPosts: readonly Post[] = [
   [
     "build oxtoby dr like gamer, 1/2 stronger, d3, by 2:10",
-    { order: "build", player: "Oxtoby", clubs: "driver", like: "gamer", by: "2027-05-05T13:10", clauses: { squaredLoftDeg: { by: -0.5 }, swingWeightPoints: 3 } },
+    {
+      order: "build",
+      player: "Oxtoby",
+      clubs: "driver",
+      like: "gamer",
+      by: "2027-05-05T13:10",
+      clauses: { squaredLoftDeg: { by: -0.5 }, swingWeightPoints: 3 },
+    },
   ],
   [
     "bram driver same as gamer but 1/4 shorter swing stays",
@@ -161,7 +168,10 @@ export const orders: readonly Post[] = [
   ["build toll driver like gamer two more points", { ...gamer, clauses: { swingWeightPoints: { by: 2 } } }],
   ["build toll driver like gamer same swing", { ...gamer, clauses: { swingWeightPoints: "same" } }],
   ["build toll driver like gamer keep length", { ...gamer, clauses: { lengthMm: "same" } }],
-  ["build toll driver like gamer loft +1/2 length -1/4 swing +2", { ...gamer, clauses: { squaredLoftDeg: { by: 0.5 }, lengthMm: { by: -6.35 }, swingWeightPoints: { by: 2 } } }],
+  [
+    "build toll driver like gamer loft +1/2 length -1/4 swing +2",
+    { ...gamer, clauses: { squaredLoftDeg: { by: 0.5 }, lengthMm: { by: -6.35 }, swingWeightPoints: { by: 2 } } },
+  ],
   ["build toll driver like gamer, 1 more loft", { ...gamer, clauses: { squaredLoftDeg: { by: 1 } } }],
   ["build toll driver like gamer half a degree weaker", { ...gamer, clauses: { squaredLoftDeg: { by: 0.5 } } }],
   ["build toll driver like gamer 1/2 inch longer", { ...gamer, clauses: { lengthMm: { by: 12.7 } } }],
@@ -221,21 +231,42 @@ export const orders: readonly Post[] = [
   ["d4 on tolls driver please", { order: "build", player: "Toll", clubs: "driver", clauses: { swingWeightPoints: 4 } }],
   ["bram wants his driver 1/4 shorter than gamer", { ...gamer, player: "Oxtoby", clauses: { lengthMm: { by: -6.35 } } }],
   ["noor halowey driver like gamer d3", { ...gamer, player: "Halloway", clauses: { swingWeightPoints: 3 }, mended: ["halowey > Noor Halloway"] }],
-  ["build nunez vale putter loft -2 lie 70 length 34", { order: "build", player: "Núñez-Vale", clubs: "putter", clauses: { squaredLoftDeg: -2, seatedLieDeg: 70, lengthMm: 863.6 } }],
+  [
+    "build nunez vale putter loft -2 lie 70 length 34",
+    { order: "build", player: "Núñez-Vale", clubs: "putter", clauses: { squaredLoftDeg: -2, seatedLieDeg: 70, lengthMm: 863.6 } },
+  ],
   ["build otarn 7 iron like gamer 1 upright", { order: "build", player: "O'Tarn", clubs: "7i", like: "gamer", clauses: { seatedLieDeg: { by: 1 } } }],
   ["build toll irons 4-pw like gamer 1 up", { ...gamer, clubs: "4i 5i 6i 7i 8i 9i pw", clauses: { seatedLieDeg: { by: 1 } } }],
   ["build toll 3w/5w like gamer", { ...gamer, clubs: "3w 5w", clauses: {} }],
-  ["build toll 3w cairn 15 curlew 120x 43", { order: "build", player: "Toll", clubs: "3w", clauses: { headModel: "Cairn 3", stampedLoftDeg: 15, shaft: "Curlew 120 X", lengthMm: 1092.2 } }],
+  [
+    "build toll 3w cairn 15 curlew 120x 43",
+    { order: "build", player: "Toll", clubs: "3w", clauses: { headModel: "Cairn 3", stampedLoftDeg: 15, shaft: "Curlew 120 X", lengthMm: 1092.2 } },
+  ],
   ["build a pruett 3h rill 19", { order: "build", player: "Pruett", clubs: "3h", clauses: { headModel: "Rill", stampedLoftDeg: 19 } }],
-  ["build toll sand wedge 56 bounce 10 full grind stamp MT 27, red", { order: "build", player: "Toll", clubs: "sw", clauses: { stampedLoftDeg: 56, bounceDeg: 10, grind: "full", stamp: "MT 27, red" } }],
+  [
+    "build toll sand wedge 56 bounce 10 full grind stamp MT 27, red",
+    { order: "build", player: "Toll", clubs: "sw", clauses: { stampedLoftDeg: 56, bounceDeg: 10, grind: "full", stamp: "MT 27, red" } },
+  ],
   ["build toll 60 like gamer", { ...gamer, clubs: "lw", clauses: { stampedLoftDeg: 60 }, mended: ["60 > lw, stamped 60"] }],
-  ["swap oxtoby driver cairn 10.5", { order: "swap", player: "Oxtoby", clubs: "driver", like: "gamer", clauses: { headModel: "Cairn", stampedLoftDeg: 10.5 } }],
+  [
+    "swap oxtoby driver cairn 10.5",
+    { order: "swap", player: "Oxtoby", clubs: "driver", like: "gamer", clauses: { headModel: "Cairn", stampedLoftDeg: 10.5 } },
+  ],
   ["swap toll driver 1/2 stronger", { order: "swap", player: "Toll", clubs: "driver", like: "gamer", clauses: { squaredLoftDeg: { by: -0.5 } } }],
   ["turn toll driver strong 1", { order: "turn", player: "Toll", clubs: "driver", clauses: { sleeve: "strong 1" } }],
-  ["turn toll driver 1 mark down caddie brings it", { order: "turn", player: "Toll", clubs: "driver", broughtBy: "caddie", clauses: { sleeve: { turn: -1 } } }],
-  ["reshaft toll 3w sandpiper 70x tip half inch, he brings it", { order: "reshaft", player: "Toll", clubs: "3w", broughtBy: "player", clauses: { shaft: "Sandpiper 70 X", tipTrimMm: 12.7 } }],
+  [
+    "turn toll driver 1 mark down caddie brings it",
+    { order: "turn", player: "Toll", clubs: "driver", broughtBy: "caddie", clauses: { sleeve: { turn: -1 } } },
+  ],
+  [
+    "reshaft toll 3w sandpiper 70x tip half inch, he brings it",
+    { order: "reshaft", player: "Toll", clubs: "3w", broughtBy: "player", clauses: { shaft: "Sandpiper 70 X", tipTrimMm: 12.7 } },
+  ],
   ["re-grip toll 7i gorse std round 2 wraps", { order: "regrip", player: "Toll", clubs: "7i", clauses: { grip: "Gorse Standard Round", wraps: 2 } }],
-  ["bend halloway 7i 1 up its in the truck", { order: "bend", player: "Halloway", clubs: "7i", broughtBy: "inTruck", note: "its", clauses: { seatedLieDeg: { by: 1 } } }],
+  [
+    "bend halloway 7i 1 up its in the truck",
+    { order: "bend", player: "Halloway", clubs: "7i", broughtBy: "inTruck", note: "its", clauses: { seatedLieDeg: { by: 1 } } },
+  ],
   ["grind toll sw heel relieved bounce 8", { order: "grind", player: "Toll", clubs: "sw", clauses: { grind: "heel-relieved", bounceDeg: 8 } }],
   ["stamp oxtoby sw BO 27", { order: "stamp", player: "Oxtoby", clubs: "sw", clauses: { stamp: "BO 27" } }],
   ["check toll bag", { order: "check", player: "Toll", clubs: "", clauses: {} }],

@@ -68,11 +68,24 @@ describe("readMessage", () => {
   });
 
   it("refuses an order over 2,000 characters and stays silent on long chatter", () => {
-    expect(readMessage(`build toll driver like gamer note ${"a".repeat(2000)}`, context)).toMatchObject({ kind: "problems", problems: [{ code: "too-long" }] });
+    expect(readMessage(`build toll driver like gamer note ${"a".repeat(2000)}`, context)).toMatchObject({
+      kind: "problems",
+      problems: [{ code: "too-long" }],
+    });
     expect(readMessage("lovely weather ".repeat(200), context)).toEqual({ kind: "silence" });
   });
 
-  const clauses = ["loft 9.25", "face 0.5 open", "length 45 1/4", "shaft dunlin 60 x", "swing d3", "grip gorse std round", "by 14:30", "tip 1/2", "logo down"];
+  const clauses = [
+    "loft 9.25",
+    "face 0.5 open",
+    "length 45 1/4",
+    "shaft dunlin 60 x",
+    "swing d3",
+    "grip gorse std round",
+    "by 14:30",
+    "tip 1/2",
+    "logo down",
+  ];
 
   it("means the same whatever separates the clauses and in whatever order they stand", () => {
     const whole = read(`build oxtoby driver like gamer ${clauses.join(" ")}`);
@@ -88,18 +101,44 @@ describe("readMessage", () => {
   });
 
   it("throws on no text at all", () => {
-    const vocabulary = fc.constantFrom(..."build toll bram driver 3w sw d3 45 1/4 9,25 loft by tee -20 like gamer 57 not up one half + - / \" ° ½ , ; \n ? go note stamp __proto__ constructor".split(" "));
+    const vocabulary = fc.constantFrom(
+      ...'build toll bram driver 3w sw d3 45 1/4 9,25 loft by tee -20 like gamer 57 not up one half + - / " ° ½ , ; \n ? go note stamp __proto__ constructor'.split(
+        " ",
+      ),
+    );
     const typed = fc.array(vocabulary, { maxLength: 40 }).map((words) => words.join(" "));
     fc.assert(
       fc.property(fc.oneof(fc.string({ unit: "binary", maxLength: 300 }), fc.string({ unit: "grapheme", maxLength: 300 }), typed), (text) => {
         const reading = readMessage(text, context);
-        for (const { place } of reading.kind === "problems" ? reading.problems : []) expect(place.from >= 0 && place.to <= text.length && place.from <= place.to).toBe(true);
+        for (const { place } of reading.kind === "problems" ? reading.problems : [])
+          expect(place.from >= 0 && place.to <= text.length && place.from <= place.to).toBe(true);
       }),
       { seed: 11, numRuns: 3000 },
     );
   });
 
-  const hostile = ["a", "1", "1/", "d3 ", "sw ", "9,", "build toll ", "note ", "one up ", "57 ", "½", "+ ", "by ", "like ", "dunlin ", "dunlim ", "oxtpby ", "4-pw ", "\n", "'"];
+  const hostile = [
+    "a",
+    "1",
+    "1/",
+    "d3 ",
+    "sw ",
+    "9,",
+    "build toll ",
+    "note ",
+    "one up ",
+    "57 ",
+    "½",
+    "+ ",
+    "by ",
+    "like ",
+    "dunlin ",
+    "dunlim ",
+    "oxtpby ",
+    "4-pw ",
+    "\n",
+    "'",
+  ];
 
   it.each(hostile)("visits characters and words in proportion to the length of %j repeated", (piece) => {
     const stepsOf = (length: number): number => {

@@ -1,0 +1,56 @@
+import type { BuildRequest, Clauses } from "../../core/buildSheet/buildRequest.ts";
+import type { OrderKind } from "../../core/kinds.ts";
+import { askMissing } from "./askMissing.ts";
+import { askUnread } from "./askUnread.ts";
+import { type Notepad, typed } from "./notepad.ts";
+import type { MessageReading } from "./reading.ts";
+
+/** Problems and mendings shown at most: a message has no more clauses than that. */
+const MOST_SHOWN = 25;
+
+/** The clauses noted, as the contract has them. */
+export function clausesOf(pad: Notepad): Clauses {
+  return Object.fromEntries([...pad.wishes].map(([key, { wish }]) => [key, wish])) as Clauses;
+}
+
+export function problemsOf(pad: Notepad, orderKind: OrderKind | null): MessageReading {
+  const problems = [...pad.problems].sort((one, other) => one.place.from - other.place.from || one.place.to - other.place.to);
+  return { kind: "problems", problems: problems.slice(0, MOST_SHOWN), mendings: mendingsOf(pad), orderKind };
+}
+
+export function mendingsOf(pad: Notepad): Notepad["mendings"] {
+  return [...pad.mendings].sort((one, other) => one.place.from - other.place.from).slice(0, MOST_SHOWN);
+}
+
+export function requestOf(pad: Notepad, kind: OrderKind, player: BuildRequest["player"]): BuildRequest {
+  const remark = remarkOf(pad);
+  const note = pad.note ?? remark;
+  return {
+    kind,
+    player,
+    clubs: pad.clubs,
+    count: pad.count,
+    like: pad.like ?? (kind === "swap" ? { from: "gamer" } : null),
+    clauses: clausesOf(pad),
+    by: pad.by,
+    to: pad.to,
+    purpose: pad.purpose,
+    urgent: pad.urgent || kind === "broke",
+    broughtBy: pad.broughtBy,
+    note,
+  };
+}
+
+/** What was said in passing (`its swinging light`) is kept as the note. */
+function remarkOf(pad: Notepad): string | null {
+  const [first] = pad.remarks;
+  const last = pad.remarks.at(-1);
+  return first === undefined || last === undefined ? null : typed(pad, first, last + 1);
+}
+
+export function settle(pad: Notepad, kind: OrderKind, go: boolean): MessageReading {
+  askMissing(pad);
+  askUnread(pad);
+  if (pad.problems.length > 0 || pad.player === null) return problemsOf(pad, kind);
+  return { kind: "order", request: requestOf(pad, kind, pad.player.id), go, mendings: mendingsOf(pad) };
+}

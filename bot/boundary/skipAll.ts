@@ -1,0 +1,8 @@
+import { type Notepad, wordAt } from "./notepad.ts";
+import { skipped } from "./readNamedPart.ts";
+
+export const skipAll = (pad: Notepad, at: number, skipped: readonly string[]): number => {
+  let next = at;
+  while (next < at + 3 && skipped.includes(wordAt(pad, next))) next += 1;
+  return next;
+};

@@ -1,0 +1,48 @@
+import { z } from "zod";
+import { appendAudit } from "../../db/repositories/audit.ts";
+import { changeOrder, sheetsOf } from "../../db/repositories/orders.ts";
+import { defineCommand } from "../chat/defineCommand.ts";
+import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
+import { orderInput, orderOption } from "../flows/orderOptions.ts";
+import { checkOf } from "../operations/orderFacts.ts";
+import { finishBench } from "../operations/pressStep.ts";
+import { acceptedNote, notAcceptableNote } from "../replies/orderNotes.ts";
+
+export const orderAccept = defineCommand({
+  name: "order accept",
+  summary: "The player takes a club that is off what was written",
+  options: [orderOption, { name: "reason", summary: "Why, in the player's words", required: true }],
+  roles: ["rep", "lead"],
+  audience: "asker",
+  input: z.object({ ...orderInput, reason: z.string().min(3).max(200) }),
+  run: async ({ order: written, version, reason }, context) => {
+    const { person, roles } = context.actor;
+    if (person === null) {
+      throw new Error("an acceptance has a person");
+    }
+    return changeOrderFlow(context, written, version, "order.accept", (tx, order) => {
+      const checks = sheetsOf(tx, order).flatMap((sheet) => checkOf(tx, order, sheet) ?? []);
+      const off = checks.flatMap((check) => check.rows.filter((row) => row.verdict === "off"));
+      const refused = (why: "nothing-off" | "not-measured" | "lead-only") => ({ order, changed: false, reply: notAcceptableNote(order.number, why) });
+      if (order.state !== "finalCheck" || checks.length === 0 || checks.some((check) => check.unmeasured.length > 0)) {
+        return refused("not-measured");
+      }
+      if (off.length === 0) {
+        return refused("nothing-off");
+      }
+      if (off.some((row) => row.concerns === "conformity") && !roles.includes("lead")) {
+        return refused("lead-only");
+      }
+      appendAudit(tx, {
+        at: context.now,
+        personId: person,
+        action: "order.accept.reason",
+        subject: `order:${order.id}`,
+        body: { reason, off: off.map(({ quantity, delta }) => ({ quantity, delta })) },
+        playerId: order.playerId,
+      });
+      finishBench(tx, order, person, context.now);
+      return { order: changeOrder(tx, order.id, { state: "ready" }), changed: true, reply: acceptedNote(order.number) };
+    });
+  },
+});

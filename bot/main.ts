@@ -1,0 +1,94 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { pino } from "pino";
+import { instant } from "../core/kinds.ts";
+import { DatabaseRefusal } from "../db/databaseRefusal.ts";
+import { openDatabase } from "../db/open.ts";
+import { instantIn, readLocalTime } from "./boundary/week/localTime.ts";
+import { readEnvironment } from "./config/environment.ts";
+import { readStartOptions, type StartOptions } from "./config/startOptions.ts";
+import { openWeek } from "./openWeek.ts";
+import { runRehearsal } from "./rehearsal/rehearsal.ts";
+import { openScreen } from "./rehearsal/screen.ts";
+import { rehearsalClock, rehearsalWorld } from "./rehearsalBot.ts";
+
+const migrationsFolder = fileURLToPath(new URL("../db/migrations", import.meta.url));
+const scenarioFolder = fileURLToPath(new URL("../fixtures/scenario", import.meta.url));
+const VENUE_ZONE = "Europe/Lisbon";
+
+function fail(line: string): 1 {
+  process.stderr.write(`${line}\n`);
+  return 1;
+}
+
+async function main(): Promise<0 | 1 | 2> {
+  const environment = readEnvironment(process.env);
+  const options = readStartOptions(process.argv.slice(2));
+  if (environment.kind === "faulty") {
+    return fail(environment.line);
+  }
+  if ("fault" in options) {
+    return fail(options.fault);
+  }
+  if (environment.token !== null) {
+    return fail("DISCORD_TOKEN is set, but the real chat is not connected in this version: unset it to open the rehearsal");
+  }
+  const log = pino({ level: environment.logLevel }, pino.destination(2));
+  const terminal = process.stdin.isTTY === true;
+  const fresh = options.data === null && !terminal ? mkdtempSync(join(tmpdir(), "rangecall-")) : null;
+  try {
+    return await rehearse(options, fresh ?? options.data ?? "data", terminal, (error, reference) => log.error({ err: error, reference }));
+  } catch (error) {
+    return fail(error instanceof DatabaseRefusal ? error.message : `Rangecall stopped: ${error instanceof Error ? error.message : String(error)}`);
+  } finally {
+    if (fresh !== null) {
+      rmSync(fresh, { recursive: true, force: true });
+    }
+  }
+}
+
+async function rehearse(
+  options: StartOptions,
+  folder: string,
+  terminal: boolean,
+  log: (error: unknown, reference: string) => void,
+): Promise<0 | 1 | 2> {
+  const at = options.at === null ? null : readLocalTime(options.at);
+  const startAt = at === null ? null : instantIn(VENUE_ZONE, at);
+  if (options.at !== null && startAt === null) {
+    return fail(`--at ${options.at} is not read: such as 2027-05-03T07:00`);
+  }
+  const opened = await openDatabase({ path: join(folder, "rangecall.sqlite"), create: true, now: instant(Date.now()), migrationsFolder });
+  try {
+    const week = await openWeek(opened.db, { folder: options.empty ? null : (options.load ?? scenarioFolder), at: startAt }, log);
+    if (week.kind === "faults") {
+      return fail(week.lines.join("\n"));
+    }
+    const clock = rehearsalClock(opened.db);
+    const world: ReturnType<typeof rehearsalWorld>[] = [];
+    const screen = openScreen({
+      output: process.stdout,
+      json: options.json,
+      now: clock.now,
+      zoneOf: (channel) => world[0]?.zoneOf(channel) ?? "UTC",
+    });
+    const joined = rehearsalWorld(opened.db, screen, log);
+    world.push(joined);
+    const parts = { input: process.stdin, output: process.stdout, errors: process.stderr, terminal, echo: options.echo && !options.json };
+    return await runRehearsal(joined, screen, {
+      ...parts,
+      as: options.as ?? defaultPerson(joined),
+      channel: options.channel ?? defaultChannel(joined),
+    });
+  } finally {
+    opened.close();
+  }
+}
+
+const defaultPerson = (world: ReturnType<typeof rehearsalWorld>): string => [...world.people.keys()][0] ?? "lead";
+const defaultChannel = (world: ReturnType<typeof rehearsalWorld>): string =>
+  world.channels.find((name) => name === "plover-orders") ?? world.channels.find((name) => name.endsWith("orders")) ?? world.channels[0] ?? "general";
+
+process.exitCode = await main();

@@ -1,0 +1,55 @@
+import type { Command } from "./chat/defineCommand.ts";
+import { board } from "./commands/board.ts";
+import { fill } from "./commands/fill.ts";
+import { filled } from "./commands/filled.ts";
+import { help } from "./commands/help.ts";
+import { measured } from "./commands/measured.ts";
+import { orderAccept } from "./commands/orderAccept.ts";
+import { orderBag } from "./commands/orderBag.ts";
+import { orderChange } from "./commands/orderChange.ts";
+import { orderConfirm } from "./commands/orderConfirm.ts";
+import { orderDrop } from "./commands/orderDrop.ts";
+import { orderHandover } from "./commands/orderHandover.ts";
+import { orderHeads } from "./commands/orderHeads.ts";
+import { orderHold } from "./commands/orderHold.ts";
+import { orderMend } from "./commands/orderMend.ts";
+import { orderNew } from "./commands/orderNew.ts";
+import { orderResume } from "./commands/orderResume.ts";
+import { orderRevise } from "./commands/orderRevise.ts";
+import { orderScratch } from "./commands/orderScratch.ts";
+import { owed } from "./commands/owed.ts";
+import { spec } from "./commands/spec.ts";
+import { stamped } from "./commands/stamped.ts";
+import { stepDone } from "./commands/stepDone.ts";
+import { stepGlue } from "./commands/stepGlue.ts";
+import { stepStart } from "./commands/stepStart.ts";
+import { where } from "./commands/where.ts";
+
+/** Everything people can do. */
+export const commands: readonly Command[] = [
+  orderNew,
+  orderMend,
+  orderChange,
+  orderHeads,
+  orderConfirm,
+  orderDrop,
+  orderRevise,
+  orderHold,
+  orderResume,
+  orderScratch,
+  stepStart,
+  stepGlue,
+  stepDone,
+  measured,
+  orderAccept,
+  orderHandover,
+  orderBag,
+  where,
+  board,
+  spec,
+  fill,
+  filled,
+  owed,
+  stamped,
+  help,
+];
