@@ -4,9 +4,9 @@ import { orderBySource } from "../db/repositories/orders.ts";
 import { type Db, write } from "../db/write.ts";
 import { readWeek } from "./boundary/readWeek.ts";
 import type { Week } from "./boundary/week.ts";
-import type { Desk } from "./chat/types.ts";
+import type { Desk, Sender } from "./chat/types.ts";
 import { loadNobodyButTheLead, loadWeek } from "./operations/loadWeek.ts";
-import { PLATFORM, rehearsalClock, rehearsalDesk } from "./rehearsalBot.ts";
+import { PLATFORM, rehearsalClock, rehearsalDesk, settle } from "./rehearsalBot.ts";
 
 const LOADED = "week.loaded";
 
@@ -50,6 +50,7 @@ export async function openWeek(
   });
   clock.moveTo(start);
   await replayOrders(db, week, rehearsalDesk(db, clock.now, log));
+  await settle(db, clock.now, postedBefore);
   clock.moveTo(from.at ?? instant(Math.max(clock.now(), start)));
   return { kind: "ready" };
 }
@@ -60,6 +61,13 @@ function firstMoment(week: Week): Instant {
     week.orders.length > 0 ? week.orders.map(({ at }) => at) : week.events.flatMap(({ trucks }) => trucks.map(({ arrivesAt }) => arrivesAt));
   return instant(moments.reduce((first, at) => Math.min(first, at), moments[0] ?? 0));
 }
+
+/** What stood in the chat before anyone looked: it is in the record, and not drawn again. */
+const postedBefore: Sender = {
+  send: async (_channel, _card, { ref }) => ({ kind: "sent", message: ref }),
+  edit: async (_channel, message) => ({ kind: "sent", message }),
+  find: async () => null,
+};
 
 /** Orders in progress enter by the same door as any other, then the presses that brought them so far. */
 async function replayOrders(db: Db, week: Week, desk: Desk): Promise<void> {

@@ -9,6 +9,7 @@ import { orderBag } from "./commands/orderBag.ts";
 import { orderChange } from "./commands/orderChange.ts";
 import { orderConfirm } from "./commands/orderConfirm.ts";
 import { orderDrop } from "./commands/orderDrop.ts";
+import { orderForm } from "./commands/orderForm.ts";
 import { orderHandover } from "./commands/orderHandover.ts";
 import { orderHeads } from "./commands/orderHeads.ts";
 import { orderHold } from "./commands/orderHold.ts";
@@ -28,6 +29,7 @@ import { where } from "./commands/where.ts";
 /** Everything people can do. */
 export const commands: readonly Command[] = [
   orderNew,
+  orderForm,
   orderMend,
   orderChange,
   orderHeads,

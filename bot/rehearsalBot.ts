@@ -6,7 +6,7 @@ import { orderByNumber } from "../db/repositories/orders.ts";
 import { findPost, findPostByRef } from "../db/repositories/outbox.ts";
 import { allChannels, channelByName, currentEvent, identitiesOf } from "../db/repositories/people.ts";
 import { type Db, write } from "../db/write.ts";
-import type { Card, Desk } from "./chat/types.ts";
+import type { Card, Desk, Sender } from "./chat/types.ts";
 import { rolesByName } from "./desk/actorOf.ts";
 import { type DeskParts, makeDesk } from "./desk/desk.ts";
 import { newMark } from "./outbox/newMark.ts";
@@ -69,9 +69,9 @@ function postNamed(db: Db, name: PostName, channel: string, now: Instant): Rehea
 }
 
 /** Everything due now: reminders, then the outbox until nothing more can leave. */
-async function settle(db: Db, now: () => Instant, screen: Screen): Promise<void> {
+export async function settle(db: Db, now: () => Instant, sender: Sender): Promise<void> {
   tick({ db, newMark: () => newMark(randomBytes), seed: SEED }, now());
-  const deps = { db, sender: screen.sender, random: Math.random, newMark: () => newMark(randomBytes), onDead: () => {} };
+  const deps = { db, sender, random: Math.random, newMark: () => newMark(randomBytes), onDead: () => {} };
   for (let pass = 0; pass < MOST_PASSES; pass += 1) {
     const { sent } = await runOutboxOnce(deps, now);
     if (sent === 0) {
@@ -99,7 +99,7 @@ export function rehearsalWorld(db: Db, screen: Screen, log: DeskParts["log"]): R
     zoneOf,
     clock,
     nextDueAt: (limit) => nextDue({ db }, clock.now(), limit),
-    settle: () => settle(db, clock.now, screen),
+    settle: () => settle(db, clock.now, screen.sender),
     newKey: () => nextKey(db),
     commandOptions: (name) => commands.find((command) => command.name === name)?.options.map((option) => option.name) ?? null,
     findPost: (name, channel) => postNamed(db, name, channel, clock.now()),

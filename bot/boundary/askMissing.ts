@@ -1,6 +1,6 @@
 import { clubAt } from "./clubAt.ts";
 import { nearestNames } from "./nearestNames.ts";
-import { type Notepad, asOptions, ask, placeOf, wordAt } from "./notepad.ts";
+import { ask, asOptions, type Notepad, placeOf, wordAt } from "./notepad.ts";
 import { playersAt } from "./playerNames.ts";
 import type { Place } from "./reading.ts";
 

@@ -1,4 +1,4 @@
-import { type Notepad, asOptions, ask, placeOf, typed, wordAt } from "./notepad.ts";
+import { ask, asOptions, type Notepad, placeOf, typed, wordAt } from "./notepad.ts";
 
 interface UnreadRun {
   readonly from: number;
@@ -30,7 +30,9 @@ export function askUnread(pad: Notepad): void {
     }
     const endsLine = wordAt(pad, next) === "" || pad.words[next]?.gap === "line";
     const note = endsLine ? [{ label: "note", replacement: `note ${typed(pad, from, next)}` }] : [];
-    const options = [...asOptions(guess === null ? [] : [guess]), ...note];
+    const word = wordAt(pad, from);
+    const guesses = destinations.includes(word) ? [`to ${word}`] : guess === null ? [] : [guess];
+    const options = [...asOptions(guesses), ...note];
     ask(pad, "unknown-word", placeOf(pad, from, next), "a clause such as loft, length, swing, shaft, grip or by; or note and the words", options);
   }
 }

@@ -4,8 +4,8 @@ export interface Message extends Words {
   readonly text: string;
 }
 
-/** Drops a last `go` and says whether it was there. */
-export function withoutGo(words: readonly Word[]): { readonly words: readonly Word[]; readonly go: boolean } {
-  const go = words.length > 1 && words.at(-1)?.text === "go";
-  return { words: go ? words.slice(0, -1) : words, go };
+/** Drops a last `go` and says where it was, null when there was none. */
+export function withoutGo(words: readonly Word[]): { readonly words: readonly Word[]; readonly goFrom: number | null } {
+  const last = words.at(-1);
+  return last?.text === "go" && words.length > 1 ? { words: words.slice(0, -1), goFrom: last.from } : { words, goFrom: null };
 }

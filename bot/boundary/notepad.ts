@@ -22,6 +22,8 @@ export interface Notepad {
   readonly unread: { readonly at: number; readonly guess: string | null }[];
   readonly remarks: number[];
   player: NamedPlayer | null;
+  /** The word the player's name begins at. */
+  playerStart: number;
   playerAsked: boolean;
   readonly clubs: ClubName[];
   clubAsked: boolean;
@@ -38,6 +40,8 @@ export interface Notepad {
   /** What was read last, and where it ended: a bare number after a club is its stamp. */
   last: "kind" | "player" | "club" | "grip" | "clause";
   lastEnd: number;
+  /** How far a note or stamp took the text: a `go` on its line is part of it. */
+  restEnd: number;
   inRemark: boolean;
   /** How many words may still be compared with names and trade words: an order has few misspelt ones. */
   nearLooks: number;
@@ -62,6 +66,7 @@ export function newNotepad(text: string, words: readonly Word[], context: Readin
     unread: [],
     remarks: [],
     player: null,
+    playerStart: 0,
     playerAsked: false,
     clubs: [],
     clubAsked: false,
@@ -76,6 +81,7 @@ export function newNotepad(text: string, words: readonly Word[], context: Readin
     leaning: null,
     last: "kind",
     lastEnd: 0,
+    restEnd: 0,
     inRemark: false,
     nearLooks: MOST_NEAR_LOOKS,
   };
@@ -127,11 +133,13 @@ export interface WrittenAmount {
 
 /** Notes a number for a clause; whether the club can have it is judged when the club is known. */
 export function wishAmount(pad: Notepad, key: Exclude<RangedQuantity, "stampedLoftDeg">, from: number, written: WrittenAmount): void {
-  const { amount } = written;
-  if (amount.kind !== "exactly") lean(pad, from, written.next);
-  pad.later.push(() => {
-    if (isAccepted(pad, key, written)) wish(pad, key, amount, from, written.next);
-  });
+  if (written.amount.kind !== "exactly") lean(pad, from, written.next);
+  pad.later.push(() => judgeAmount(pad, key, from, written));
+}
+
+/** Notes an amount when the club can have it, else asks. */
+export function judgeAmount(pad: Notepad, key: Exclude<RangedQuantity, "stampedLoftDeg">, from: number, written: WrittenAmount): void {
+  if (isAccepted(pad, key, written)) wish(pad, key, written.amount, from, written.next);
 }
 
 export function wishStamp(pad: Notepad, value: number, at: number, next: number): void {

@@ -48,21 +48,21 @@ function oneLine(value: string | undefined): string {
  * reader. Empty values and unknown names are left out; `order` makes it a change of that order; `go` confirms.
  */
 export function orderTextFromOptions(options: Readonly<Record<string, string>>): string {
-  const valueOf = (name: string): string => (Object.hasOwn(options, name) ? oneLine(options[name]) : "");
-  const count = valueOf("count");
-  const order = valueOf("order");
-  const head = [valueOf("kind") || "build", valueOf("player"), count === "1" ? "" : count, valueOf("club")];
+  const written = (name: string): string => (Object.hasOwn(options, name) ? oneLine(options[name]) : "");
+  const count = written("count");
+  const order = written("order");
+  const head = [written("kind") || "build", written("player"), count === "1" ? "" : count, written("club")];
   const first = order === "" ? head.filter((part) => part !== "").join(" ") : order;
-  const clauses = clauseNames.flatMap((name) => clauseOf(name, valueOf(name)));
-  const free = ["stamp", "note"].flatMap((name) => clauseOf(name, valueOf(name)));
-  const urgent = /^(yes|true|1)$/i.test(valueOf("urgent")) ? ["asap"] : [];
-  const go = /^(yes|true|1|go)$/i.test(valueOf("go")) ? ["go"] : [];
+  const clauses = clauseNames.flatMap((name) => clauseOf(name, written(name)));
+  const free = ["stamp", "note"].flatMap((name) => clauseOf(name, written(name)));
+  const urgent = /^(yes|true|1)$/i.test(written("urgent")) ? ["asap"] : [];
+  const go = /^(yes|true|1|go)$/i.test(written("go")) ? ["go"] : [];
   return [first, ...clauses, ...urgent, ...free, ...go].join("\n").slice(0, LONGEST_TEXT);
 }
 
 function clauseOf(name: string, value: string): readonly string[] {
   if (value === "") return [];
-  const isWritten = value.toLowerCase().startsWith(`${name} `);
+  const isWhole = value.toLowerCase().startsWith(`${name} `);
   if (name === "by" && /^(now|asap)$/i.test(value)) return [value];
-  return [isWritten ? value : `${name} ${value}`];
+  return [isWhole ? value : `${name} ${value}`];
 }

@@ -1,6 +1,6 @@
 import { MM_PER_INCH } from "../../core/quantity/units.ts";
 import { mmPerWritten } from "./amountAt.ts";
-import { ask, asOptions, familyOf, follows, isAccepted, type Notepad, placeOf, typed, wishAmount, wishStamp, wordAt } from "./notepad.ts";
+import { ask, asOptions, familyOf, follows, isAccepted, judgeAmount, type Notepad, placeOf, typed, wishStamp, wordAt } from "./notepad.ts";
 import { type NumberHit, numberAt } from "./numberAt.ts";
 import { rangeOf } from "./quantityRanges.ts";
 import { wrapsBy } from "./readLeaningAmount.ts";
@@ -59,14 +59,22 @@ function judgeBare(pad: Notepad, at: number, hit: NumberHit, afterClub: boolean)
   const writesLength = hit.fraction || hit.unit === "in" || hit.unit === "mm" || perUnit === 1 || family === null;
   const numbers = { perUnit, numberFrom: at, numberEnd: hit.numberEnd, next: hit.next };
   if (writesLength ? !isLoft || isLength : isLength && !isLoft) {
-    wishAmount(pad, "lengthMm", at, { amount: { kind: "exactly", value: lengthMm }, ...numbers });
+    judgeAmount(pad, "lengthMm", at, { amount: { kind: "exactly", value: lengthMm }, ...numbers });
     return;
   }
   if (!isLoft) {
-    isAccepted(pad, "squaredLoftDeg", { amount: { kind: "exactly", value: hit.value }, ...numbers, perUnit: 1 });
+    const isAsked = !isAccepted(pad, "squaredLoftDeg", { amount: { kind: "exactly", value: hit.value }, ...numbers, perUnit: 1 });
+    if (isAsked) nameGuesses(pad, afterClub && Number.isInteger(hit.value * 2) ? "head" : "loft");
     return;
   }
   const written = typed(pad, at, hit.next);
   const meanings = [`loft ${written}`, `head ${written}`, ...(isLength ? [`length ${written}`] : [])];
   ask(pad, "which-meaning", placeOf(pad, at, hit.next), "what the number is", asOptions(meanings));
+}
+
+/** The guesses of the last question say which clause they are of, as the number did not. */
+function nameGuesses(pad: Notepad, clause: "head" | "loft"): void {
+  const asked = pad.problems.pop();
+  if (asked === undefined) return;
+  pad.problems.push({ ...asked, options: asOptions(asked.options.map(({ replacement }) => `${clause} ${replacement}`)) });
 }

@@ -1,4 +1,4 @@
-import { ask, asOptions, type Notepad, placeOf, wish, wordAt } from "./notepad.ts";
+import { ask, asOptions, type Notepad, placeOf, wordAt } from "./notepad.ts";
 
 /** `flex x` after a shaft's name is read with it; alone it is asked which shaft. */
 export function readFlex(pad: Notepad, at: number): number {

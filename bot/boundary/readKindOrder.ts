@@ -1,9 +1,9 @@
 import type { OrderKind } from "../../core/kinds.ts";
 import { type Message, withoutGo } from "./message.ts";
-import { type Notepad, ask, mend, newNotepad, placeOf, wordAt } from "./notepad.ts";
+import { ask, mend, type Notepad, newNotepad, placeOf, wordAt } from "./notepad.ts";
+import type { MessageReading, ReadingContext } from "./reading.ts";
 import { takeRestOfLine } from "./readRestOfLine.ts";
 import { readWords } from "./readWords.ts";
-import type { MessageReading, ReadingContext } from "./reading.ts";
 import { settle } from "./settle.ts";
 import { readClub, readPlayer } from "./whoAndWhat.ts";
 
@@ -13,14 +13,14 @@ export function readKindOrder(
   context: ReadingContext,
   kind: { readonly kind: OrderKind; readonly misspelt: boolean; readonly at: number; readonly start: number },
 ): MessageReading {
-  const { words, go } = withoutGo(message.words);
+  const { words, goFrom } = withoutGo(message.words);
   const isLed = kind.start > kind.at;
   const readable = isLed ? words : words.filter((_, at) => at !== kind.at);
   const pad = newNotepad(message.text, readable, context, { mode: "order", kind: kind.kind });
   if (kind.misspelt) mend(pad, kind.at, kind.at + 1, kind.kind, "misspelt");
   if (kind.kind === "stamp") readStampOrder(pad, kind.start);
   else readWords(pad, kind.start);
-  return settle(pad, kind.kind, go);
+  return settle(pad, kind.kind, goFrom);
 }
 
 /** `stamp oxtoby sw BO 27`: after player and club the rest of the line is the text. */

@@ -1,13 +1,13 @@
 import type { ClubName } from "../../core/kinds.ts";
 import { type Message, withoutGo } from "./message.ts";
 import { type Notepad, newNotepad } from "./notepad.ts";
-import { readWords } from "./readWords.ts";
 import type { MessageReading, ReadingContext } from "./reading.ts";
+import { readWords } from "./readWords.ts";
 import { settle } from "./settle.ts";
 
 /** Reads a message without a kind: a draft when it names a player, a club and a clause; else a question, a hint or silence. */
 export function readKindless(message: Message, context: ReadingContext): MessageReading {
-  const { words, go } = withoutGo(message.words);
+  const { words, goFrom } = withoutGo(message.words);
   const pad = newNotepad(message.text, words, context, { mode: "order", kind: null });
   readWords(pad, 0);
   const clauses =
@@ -22,11 +22,11 @@ export function readKindless(message: Message, context: ReadingContext): Message
   const [club] = pad.clubs;
   if (club === undefined && !pad.clubAsked) {
     const clear = clauses > 0 && pad.unread.length === 0;
-    return clear ? settle(pad, "build", go) : { kind: "silence" };
+    return clear ? settle(pad, "build", goFrom) : { kind: "silence" };
   }
   const tooMuchUnread = pad.unread.length > clauses;
   if (written === 0 || tooMuchUnread) return club === undefined ? { kind: "silence" } : hint(pad, club);
-  return settle(pad, "build", go);
+  return settle(pad, "build", goFrom);
 }
 
 function hint(pad: Notepad, club: ClubName): MessageReading {

@@ -1,5 +1,5 @@
 import { amountAt, directionOf, mmPerWritten } from "./amountAt.ts";
-import { leanOrder } from "./amountDirections.ts";
+import { leanOrder } from "./leanOrder.ts";
 import { namedQuantity } from "./namedQuantity.ts";
 import { ask, asOptions, follows, type Notepad, placeOf, wordAt } from "./notepad.ts";
 import { type NumberHit, numberAt } from "./numberAt.ts";

@@ -1,8 +1,8 @@
 import type { OrderKind } from "../../core/kinds.ts";
 import { clubAt, wedgeOfLoft } from "./clubAt.ts";
+import type { Message } from "./message.ts";
 import { playerNear, playersAt } from "./playerNames.ts";
 import type { MessageReading, ReadingContext } from "./reading.ts";
-import { type Message } from "./message.ts";
 import { readKindless } from "./readKindless.ts";
 import { readKindOrder } from "./readKindOrder.ts";
 import { readRevision, readVerbLine } from "./readOrderLine.ts";

@@ -17,7 +17,7 @@ export function readNamedAmount(pad: Notepad, at: number): number {
   return unreadable(pad, quantity, at, start);
 }
 
-export function unreadable(pad: Notepad, quantity: AmountQuantity, at: number, start: number): number {
+function unreadable(pad: Notepad, quantity: AmountQuantity, at: number, start: number): number {
   const word = wordAt(pad, start);
   const taken = follows(pad, start) && !isClauseWord(word) && word !== "go" ? start + 1 : start;
   const isPlainNumber = quantity === "swingWeightPoints" && /^\d{1,2}(\.\d{1,2})?$/.test(word) && taken > start;

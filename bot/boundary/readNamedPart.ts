@@ -5,15 +5,24 @@ import { noteComma } from "./takeAmount.ts";
 import { finishPart, namesOf, type PartKey, takePart } from "./takePart.ts";
 import { isClauseWord } from "./vocabulary.ts";
 
-export const skipped = new Set(["is", "to", "the", "a", "with", "in", "as", "his", "her", "of"]);
+const skipped = new Set(["is", "to", "the", "a", "with", "in", "as", "his", "her", "of"]);
 
+const partWords = new Map<string, PartKey>([
+  ["head", "headModel"],
+  ["hd", "headModel"],
+  ["shaft", "shaft"],
+  ["shft", "shaft"],
+  ["grip", "grip"],
+  ["grp", "grip"],
+  ["grind", "grind"],
+]);
 const keptWords = new Set(["same", "stays", "gamer"]);
 
 /** `shaft …`, `grip …`, `head …`, `grind …`. */
 export function readNamedPart(pad: Notepad, at: number): number {
   const word = wordAt(pad, at);
   if (word === "stamped") return readStamped(pad, at);
-  const key = ({ head: "headModel", hd: "headModel", shaft: "shaft", shft: "shaft", grip: "grip", grp: "grip", grind: "grind" } as const)[word];
+  const key = partWords.get(word);
   if (key === undefined) return at;
   let start = at + 1;
   while (start < at + 3 && (skipped.has(wordAt(pad, start)) || wordAt(pad, start) === word)) start += 1;

@@ -1,5 +1,5 @@
 import { type AmountQuantity, amountAt, directionOf } from "./amountAt.ts";
-import { leanOrder } from "./amountDirections.ts";
+import { leanOrder } from "./leanOrder.ts";
 import { namedQuantity, valueStart } from "./namedQuantity.ts";
 import { follows, type Notepad, wordAt } from "./notepad.ts";
 import { numberAt } from "./numberAt.ts";

@@ -1,10 +1,10 @@
+import { askUnread } from "./askUnread.ts";
 import { clubAt } from "./clubAt.ts";
+import { type Message, withoutGo } from "./message.ts";
 import { ask, newNotepad, placeOf, wordAt } from "./notepad.ts";
 import type { MeasuredValue, MessageReading, ReadingContext } from "./reading.ts";
-import { askUnread } from "./askUnread.ts";
-import { clausesOf, mendingsOf, problemsOf } from "./settle.ts";
-import { type Message, withoutGo } from "./message.ts";
 import { readWords } from "./readWords.ts";
+import { clausesOf, mendingsOf, problemsOf } from "./settle.ts";
 import type { Word } from "./wordsOf.ts";
 
 type Verb = "hold" | "scratch" | "where" | "resume" | "measured";

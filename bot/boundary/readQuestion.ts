@@ -71,6 +71,17 @@ function subjectOf(words: readonly Word[], start: number, context: ReadingContex
 
 const whereWords = new Set(["where", "wheres", "where's", "status", "eta"]);
 
+const progressOpeners = new Set(["is", "when", "whens", "how", "hows"]);
+const progressWords = new Set(["ready", "done", "finished", "coming", "along", "be", "will", "going", "far", "soon"]);
+
+/** `is toll's driver ready?`, `hows brams 3 wood coming along`. */
+function progressOf(words: readonly Word[], context: ReadingContext): LiveQuestion | null {
+  if (!progressOpeners.has((words[0]?.text ?? "").replace(/'/g, ""))) return null;
+  const { player, club, others } = subjectOf(words, 1, context);
+  const isAboutProgress = others.length > 0 && others.every((word) => progressWords.has(word));
+  return player !== null && club !== null && isAboutProgress ? { ask: "where", player: player.id, club } : null;
+}
+
 function whereOf(words: readonly Word[], context: ReadingContext): LiveQuestion | null {
   if (!whereWords.has(words[0]?.text ?? "")) return null;
   const { player, club, others } = subjectOf(words, 1, context);
@@ -107,7 +118,7 @@ export function readQuestion({ words, asks }: Words, context: ReadingContext): L
   if (owedShape.test(plain) && words.length <= 10) return { ask: "owed" };
   if (shortShape.test(plain)) return plain === "short" && !asks ? null : { ask: "short" };
   if (nextShape.test(plain)) return plain === "next" && !asks ? null : { ask: "next" };
-  const live = whereOf(words, context) ?? gamingOf(words, plain, context);
+  const live = whereOf(words, context) ?? progressOf(words, context) ?? gamingOf(words, plain, context);
   if (live !== null) return live;
   if (bounceShape.test(plain) && /\d/.test(plain)) return { ask: "later-issue", topic: "bounce" };
   if (swingShape.test(plain)) return { ask: "later-issue", topic: "swing" };

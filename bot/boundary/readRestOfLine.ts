@@ -13,6 +13,7 @@ export function takeRestOfLine(pad: Notepad, what: "note" | "stamp", at: number,
   const from = pad.words[start]?.from;
   const lineEnd = pad.words[next]?.from ?? pad.text.length;
   const rest = from === undefined || next === start ? "" : (pad.text.slice(from, lineEnd).split(/[\n\r\u2028\u2029]/)[0] ?? "").trim();
+  pad.restEnd = from === undefined ? 0 : from + rest.length;
   if (rest === "") ask(pad, "value-unreadable", placeOf(pad, at, at + 1), `${what} and the words`);
   else if (what === "note") pad.note = pad.note === null ? rest : `${pad.note}; ${rest}`;
   else {

@@ -7,7 +7,7 @@ import { isClauseWord } from "./vocabulary.ts";
 export function readSleeve(pad: Notepad, at: number): number {
   const named = wordAt(pad, at) === "sleeve";
   let start = named ? at + 1 : at;
-  while (named && start < at + 3 && ["to", "at", "on", "is"].includes(wordAt(pad, start))) start += 1;
+  while (named && start < at + 3 && ["to", "at", "on", "is", "sleeve"].includes(wordAt(pad, start))) start += 1;
   const hit = sleeveMarkAt(pad.words, start, pad.context.sleeveMarks, { named, turning: pad.kind === "turn" });
   if (hit === null) return named ? unreadSleeve(pad, at, start) : at;
   const [only] = hit.marks;

@@ -1,7 +1,8 @@
 import { directionOf } from "./amountAt.ts";
-import { ask, asOptions, familyOf, follows, type Notepad, placeOf, typed, wish, wordAt } from "./notepad.ts";
+import { ask, asOptions, familyOf, follows, judgeAmount, type Notepad, placeOf, typed, wordAt } from "./notepad.ts";
 import { type NumberHit, numberAt } from "./numberAt.ts";
-import { take } from "./takeAmount.ts";
+
+const MOST_MARKS = 4;
 
 /** `one up`, `down 1`, `1 mark down`: on a wood three different things, so it is asked; on an iron or wedge it is lie. */
 export function readUpDown(pad: Notepad, at: number): number {
@@ -27,7 +28,7 @@ function judgeUpDown(pad: Notepad, at: number, next: number, hit: NumberHit, sig
   pad.later.push(() => {
     const family = familyOf(pad);
     if (family === "iron" || family === "wedge" || family === "putter") {
-      take(pad, "seatedLieDeg", at, { amount: { kind: "by", value: sign * hit.value }, perUnit: 1, numberFrom: at, numberEnd: next, next });
+      judgeAmount(pad, "seatedLieDeg", at, { amount: { kind: "by", value: sign * hit.value }, perUnit: 1, numberFrom: at, numberEnd: next, next });
       return;
     }
     const number = String(hit.value);
@@ -48,7 +49,8 @@ export function askMark(pad: Notepad, at: number, hit: NumberHit, sign: -1 | 0 |
 function turnBy(pad: Notepad, at: number, marks: number, next: number): number {
   const before = pad.wishes.get("sleeve");
   pad.leaning ??= placeOf(pad, at, next);
-  if (before !== undefined) ask(pad, "twice", placeOf(pad, at, next), "one value for each clause", asOptions([before.wish.asWritten]));
+  if (Math.abs(marks) > MOST_MARKS) ask(pad, "value-out-of-range", placeOf(pad, at, next), `up to ${MOST_MARKS} marks`);
+  else if (before !== undefined) ask(pad, "twice", placeOf(pad, at, next), "one value for each clause", asOptions([before.wish.asWritten]));
   else pad.wishes.set("sleeve", { wish: { value: { kind: "turn", marks }, asWritten: typed(pad, at, next) }, place: placeOf(pad, at, next) });
   return next;
 }

@@ -22,7 +22,7 @@ export function mendingsOf(pad: Notepad): Notepad["mendings"] {
   return [...pad.mendings].sort((one, other) => one.place.from - other.place.from).slice(0, MOST_SHOWN);
 }
 
-export function requestOf(pad: Notepad, kind: OrderKind, player: BuildRequest["player"]): BuildRequest {
+function requestOf(pad: Notepad, kind: OrderKind, player: BuildRequest["player"]): BuildRequest {
   const remark = remarkOf(pad);
   const note = pad.note ?? remark;
   return {
@@ -48,9 +48,10 @@ function remarkOf(pad: Notepad): string | null {
   return first === undefined || last === undefined ? null : typed(pad, first, last + 1);
 }
 
-export function settle(pad: Notepad, kind: OrderKind, go: boolean): MessageReading {
+export function settle(pad: Notepad, kind: OrderKind, goFrom: number | null): MessageReading {
   askMissing(pad);
   askUnread(pad);
   if (pad.problems.length > 0 || pad.player === null) return problemsOf(pad, kind);
+  const go = goFrom !== null && goFrom >= pad.restEnd;
   return { kind: "order", request: requestOf(pad, kind, pad.player.id), go, mendings: mendingsOf(pad) };
 }

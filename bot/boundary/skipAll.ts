@@ -1,5 +1,4 @@
 import { type Notepad, wordAt } from "./notepad.ts";
-import { skipped } from "./readNamedPart.ts";
 
 export const skipAll = (pad: Notepad, at: number, skipped: readonly string[]): number => {
   let next = at;

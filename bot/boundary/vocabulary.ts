@@ -6,7 +6,7 @@ const fillers = new Set(
   `a an the his her their my our your him them it me us we i you please pls plz plse ta thx thanks thankyou cheers and n but with w also plus
    is be are was to of at on in for from as so then now new make made want wants need needs would should can could like'd do get give go going
    change set put keep take have has ok okay yes yeah hey hi sir mate guys team again just only about around exactly both hands hand order one please!
-   true deg degrees inch inches send sent deliver up thank today if possible quick quickly when ready this that`.split(/\s+/),
+   true bent deg degrees inch inches send sent deliver up thank today if possible quick quickly when ready this that`.split(/\s+/),
 );
 const remarkStarters = new Set("its it's hes he's shes she's he she they theyre because cos coz cuz bc since says said thinks feels".split(" "));
 

@@ -12,10 +12,13 @@ const MOST_ALIKE = 8;
 export const isHeadPlace = (pad: Notepad): boolean => pad.player === null && pad.last === "kind";
 
 function take(pad: Notepad, player: NamedPlayer, at: number, next: number): void {
-  if (pad.player !== null && pad.player.id !== player.id) {
+  if (pad.player === null) pad.playerStart = at;
+  else if (pad.player.id !== player.id) {
+    const isBeside = pad.last === "player" && pad.lastEnd === at;
     const names = [pad.player, player].map((one) => one.name);
     pad.playerAsked = true;
-    ask(pad, "which-player", placeOf(pad, at, next), `one player an order: ${names.join(" or ")}, or send one each`, asOptions(names));
+    const place = placeOf(pad, isBeside ? pad.playerStart : at, next);
+    ask(pad, "which-player", place, `one player an order: ${names.join(" or ")}, or send one each`, asOptions(isBeside ? names : [pad.player.name]));
   }
   pad.player ??= player;
   pad.last = "player";

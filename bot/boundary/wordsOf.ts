@@ -2,7 +2,7 @@ import { foldText } from "./foldText.ts";
 import type { ReadingContext } from "./reading.ts";
 
 /** What stands before a word: the stronger wins, from `tight` (nothing at all) to `line`. */
-export type Gap = "tight" | "space" | "slash" | "comma" | "line";
+type Gap = "tight" | "space" | "slash" | "comma" | "line";
 
 /** One word of a message, folded, with its place in the text. */
 export interface Word {

@@ -159,7 +159,10 @@ function contextOf(
       throw new Error("a command commits once");
     }
     parts.crash?.("before-commit");
-    const reply = write(parts.db, (tx) => commitAll(parts, tx, { incoming, channel, actor, now }, work(tx)) as Json) as Reply | null;
+    const reply = write(parts.db, (tx) => {
+      const known = findReply(tx, incoming.key);
+      return known === null ? (commitAll(parts, tx, { incoming, channel, actor, now }, work(tx)) as Json) : (known.reply as Json);
+    }) as Reply | null;
     isCommitted = true;
     parts.crash?.("after-commit");
     return reply;

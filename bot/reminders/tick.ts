@@ -26,6 +26,8 @@ export interface TickParts {
 const MS_PER_MIN = 60_000;
 const NUDGE_AFTER_MS = 3 * MS_PER_MIN;
 const SLIP_MS = 5 * MS_PER_MIN;
+/** After the first call about an order only a slip this much larger, with a press in between, is worth another. */
+const NEXT_SLIP_MS = 15 * MS_PER_MIN;
 const STALE_HOURS = 12;
 const SAMPLES = 200;
 
@@ -94,7 +96,9 @@ function owedBeforePractice(parts: TickParts, truckId: Id<"truck">, now: Instant
 
 function callRep(parts: TickParts, order: OrderRow, now: Instant, key: string, card: Card, change: Partial<OrderRow>): void {
   write(parts.db, (tx) => {
-    noteOnOrder(tx, order.id, change);
+    if (Object.keys(change).length > 0) {
+      noteOnOrder(tx, order.id, change);
+    }
     enqueuePost(tx, { channel: order.channel, dedupeKey: key, card, at: now, ...parts.newMark() });
   });
 }
@@ -117,19 +121,26 @@ function recompute(parts: TickParts, truckId: Id<"truck">, now: Instant): void {
   if (open.length === 0) {
     return;
   }
-  const times = readyTimes({ snapshot: benchSnapshot(parts.db, truckId, now, null), spreads: defaultSpreads, seed: parts.seed, samples: SAMPLES });
+  const snapshot = benchSnapshot(parts.db, truckId, now, null);
+  const times = readyTimes({ snapshot, spreads: defaultSpreads, seed: parts.seed, samples: SAMPLES });
   for (const order of open) {
     const { likelyAt, promiseAt, playableAt } = timesOf(times, order.id);
     if (likelyAt !== order.likelyAt || playableAt !== order.playableAt) {
       write(parts.db, (tx) => noteOnOrder(tx, order.id, { likelyAt, playableAt }));
     }
-    const told = order.toldLateAt ?? order.givenPromiseAt;
-    if (promiseAt !== null && told !== null && likelyAt !== null && likelyAt - told >= SLIP_MS) {
-      callRep(parts, order, now, `late:${order.id}:${promiseAt}`, lateCard(orderFacts(parts.db, order, now), promiseAt, now), {
-        toldLateAt: promiseAt,
-      });
+    if (promiseAt !== null && likelyAt !== null && isNews(order, likelyAt, snapshot.version)) {
+      const card = lateCard(orderFacts(parts.db, order, now), promiseAt, now);
+      callRep(parts, order, now, `late:${order.id}:${promiseAt}`, card, { toldLateAt: promiseAt, toldLateVersion: snapshot.version });
     }
   }
+}
+
+/** One call a slip: the first past the promise, later ones only for a press on the bench that made it worse. */
+function isNews(order: OrderRow, likelyAt: Instant, version: number): boolean {
+  if (order.toldLateAt !== null) {
+    return version !== order.toldLateVersion && likelyAt - order.toldLateAt >= NEXT_SLIP_MS;
+  }
+  return order.givenPromiseAt !== null && likelyAt - order.givenPromiseAt >= SLIP_MS;
 }
 
 const EVENING_HOUR = 18;

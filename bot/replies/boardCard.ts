@@ -15,7 +15,8 @@ function doing(facts: OrderFacts, now: Instant): string {
   const running = facts.clubs.flatMap((club) => club.steps).find((step) => step.state === "running" && step.route.unattended);
   if (running?.startedAt != null) {
     const until = (running.startedAt + Math.max(running.route.floorMin, running.route.medianMin) * MS_PER_MIN) as Instant;
-    return `${running.kind === "bondSet" ? "glue" : "grip"} till ${timeText(until, now, facts.zone)}`;
+    const what = running.kind === "bondSet" ? "glue" : "grip";
+    return until <= now ? `${what} set` : `${what} till ${timeText(until, now, facts.zone)}`;
   }
   return stateWords[facts.state];
 }

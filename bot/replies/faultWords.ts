@@ -1,7 +1,7 @@
 import type { OrderFault } from "../operations/planOrder.ts";
 import { clubWords, shown } from "./shown.ts";
 
-const quantityWords: Readonly<Record<string, string>> = {
+export const quantityWords: Readonly<Record<string, string>> = {
   headModel: "head",
   squaredLoftDeg: "loft",
   soledFaceDeg: "face",
@@ -13,6 +13,8 @@ const quantityWords: Readonly<Record<string, string>> = {
   headMassG: "head weight",
   tipTrimMm: "tip",
   tipTrim: "tip",
+  stampedLoftDeg: "stamp",
+  sleeveMark: "sleeve",
 };
 
 const words = (quantities: readonly string[]): string => quantities.map((quantity) => quantityWords[quantity] ?? quantity).join(", ");

@@ -3,7 +3,7 @@ import type { Instant } from "../../core/kinds.ts";
 import type { Action, Button, Card, Json, Line } from "../chat/types.ts";
 import type { ClubFacts, OrderFacts } from "../operations/orderFacts.ts";
 import { card, line } from "./card.ts";
-import { faultWords } from "./faultWords.ts";
+import { faultWords, quantityWords } from "./faultWords.ts";
 import { clubWords, plural, shown, timeText } from "./shown.ts";
 
 export const stateWords: Readonly<Record<OrderFacts["state"], string>> = {
@@ -188,7 +188,9 @@ export function orderCard(facts: OrderFacts, now: Instant): Card {
         ? [
             {
               label: "Differs from the club it is like",
-              value: line(`${plural(changes.length, "thing")}: ${changes.join(", ")}. A test says most when one thing changes.`),
+              value: line(
+                `${plural(changes.length, "thing")}: ${changes.map((name) => quantityWords[name] ?? name).join(", ")}. A test says most when one thing changes.`,
+              ),
             },
           ]
         : []),

@@ -19,6 +19,7 @@ CREATE TABLE `build_order` (
 	`likely_at` integer,
 	`playable_at` integer,
 	`told_late_at` integer,
+	`told_late_version` integer,
 	`nudged_at` integer,
 	`taken_by` text,
 	`answer` text,
@@ -34,6 +35,16 @@ CREATE UNIQUE INDEX `build_order_source_key_unique` ON `build_order` (`source_ke
 CREATE INDEX `build_order_open` ON `build_order` (`truck_id`,`state`);--> statement-breakpoint
 CREATE INDEX `build_order_player` ON `build_order` (`player_id`,`state`);--> statement-breakpoint
 CREATE UNIQUE INDEX `build_order_truck_id_event_id_number_unique` ON `build_order` (`truck_id`,`event_id`,`number`);--> statement-breakpoint
+CREATE TABLE `form_page` (
+	`id` integer PRIMARY KEY AUTOINCREMENT NOT NULL,
+	`person_id` integer NOT NULL,
+	`page` integer NOT NULL,
+	`answers` text NOT NULL,
+	`at` integer NOT NULL,
+	FOREIGN KEY (`person_id`) REFERENCES `person`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "form_page_answers_json" CHECK(json_valid("form_page"."answers"))
+) STRICT;
+--> statement-breakpoint
 CREATE TABLE `kept_post` (
 	`id` integer PRIMARY KEY AUTOINCREMENT NOT NULL,
 	`source_key` text NOT NULL,

@@ -42,6 +42,8 @@ export const buildOrder = sqliteTable(
     playableAt: integer("playable_at").$type<Instant>(),
     /** The newest promise told as late, so that one slip is one call. */
     toldLateAt: integer("told_late_at").$type<Instant>(),
+    /** The bench's version when that was told: without a press since there is nothing new to tell. */
+    toldLateVersion: integer("told_late_version"),
     nudgedAt: integer("nudged_at").$type<Instant>(),
     takenBy: text("taken_by"),
     answer: text("answer"),
@@ -149,3 +151,19 @@ export const keptPost = sqliteTable("kept_post", {
   version: integer("version").notNull(),
   at: integer("at").$type<Instant>().notNull(),
 });
+
+/** A guided order under way: its answers so far, one page after another, so that a restart loses none. */
+export const formPage = sqliteTable(
+  "form_page",
+  {
+    id: integer("id").$type<Id<"formPage">>().primaryKey({ autoIncrement: true }),
+    personId: integer("person_id")
+      .$type<Id<"person">>()
+      .notNull()
+      .references(() => person.id),
+    page: integer("page").notNull(),
+    answers: text("answers").notNull(),
+    at: integer("at").$type<Instant>().notNull(),
+  },
+  (table) => [check("form_page_answers_json", sql`json_valid(${table.answers})`)],
+);

@@ -79,6 +79,7 @@ export const questions: readonly Post[] = [
   ["where is toll's driver", { ask: "where", player: "Toll", club: "driver" }],
   ["where toll driver", { ask: "where", player: "Toll", club: "driver" }],
   ["wheres brams 3 wood?", { ask: "where", player: "Oxtoby", club: "3w" }],
+  ["is tolls driver ready?", { ask: "where", player: "Toll", club: "driver" }],
   ["what is quarrie gaming", { ask: "gaming", player: "Quarrie" }],
   ["what driver is quarrie gaming?", { ask: "gaming", player: "Quarrie", club: "driver" }],
   ["what's in halloways bag?", { ask: "gaming", player: "Halloway" }],
@@ -225,6 +226,8 @@ export const orders: readonly Post[] = [
   ["build 2 drivers for toll like gamer to test", { ...gamer, count: 2, purpose: "test", clauses: {} }],
   ["2 drivers for toll like gamer", { ...gamer, count: 2, clauses: {} }],
   ["build toll driver like gamer note he hates the 7 iron, go easy", { ...gamer, note: "he hates the 7 iron, go easy", clauses: {} }],
+  ["build toll driver like gamer note keep it low go", { ...gamer, note: "keep it low go", clauses: {} }],
+  ["build toll driver like gamer note keep it low\ngo", { ...gamer, note: "keep it low", clauses: {}, go: true }],
   ["build toll driver like gamer d4 its swinging light", { ...gamer, note: "its swinging light", clauses: { swingWeightPoints: 4 } }],
   ["build toll driver like gamer d4 not d3", { ...gamer, clauses: { swingWeightPoints: 4 } }],
   ["toll driver, needs d4", { order: "build", player: "Toll", clubs: "driver", clauses: { swingWeightPoints: 4 } }],
@@ -277,7 +280,8 @@ export const orders: readonly Post[] = [
 
 export const faults: readonly Post[] = [
   ["build toll driver like gamer loft 19.25", { asked: ["value-out-of-range | 19.25 | 9.25"] }],
-  ["build toll driver like gamer 19.25", { asked: ["value-out-of-range | 19.25 | 9.25"] }],
+  ["build toll driver like gamer 19.25", { asked: ["value-out-of-range | 19.25 | loft 9.25"] }],
+  ["build toll driver like gamer, locker", { asked: ["unknown-word | locker | to locker"] }],
   ["build toll driver like gamer length 4525", { asked: ["value-out-of-range | 4525 | 45.25"] }],
   ["build toll driver like gamer length 1449 mm", { asked: ["value-out-of-range | 1449 | 1149"] }],
   ["build toll driver like gamer d33", { asked: ["value-out-of-range | d33 | d3"] }],
@@ -301,6 +305,7 @@ export const faults: readonly Post[] = [
   ["build toll driver like gamer sleeve strong", { asked: ["which-mark | strong | sleeve strong ½"] }],
   ["build toll driver like gamer flibber", { asked: ["unknown-word | flibber | note flibber"] }],
   ["build pruett driver like gamer", { asked: ["which-player | pruett | Ansel Pruett"] }],
+  ["build bram toll driver like gamer", { asked: ["which-player | bram toll | Bram Oxtoby"] }],
   ["build smith driver like gamer", { asked: ["unknown-player | smith"] }],
   ["build driver like gamer", { asked: ["which-player | build driver"] }],
   ["build toll like gamer d3", { asked: ["which-club | toll | toll driver"] }],
@@ -308,6 +313,8 @@ export const faults: readonly Post[] = [
   ["build toll irons like gamer", { asked: ["which-club | irons | irons 4-pw"] }],
   ["build toll 13i like gamer", { asked: ["unknown-club | 13i | 9i"] }],
   ["build toll driver like gamer swing d3, same shaft as oxtoby", { asked: ["which-player | oxtoby | Marrick Toll"] }],
+  ["bend toll 7i 1 up, 2 flat", { asked: ["twice | 2 flat | 1 up"] }],
+  ["turn toll driver 9 marks down", { asked: ["value-out-of-range | 9 marks down"] }],
   ["turn toll driver 1 strong", { asked: ["which-mark | 1 strong | 1 mark down"] }],
   ["stamp oxtoby sw", { asked: ["nothing-to-do | stamp oxtoby sw"] }],
   [

@@ -27,6 +27,20 @@ describe("readMessage", () => {
     expect(words).toEqual(["19.25", "14:70"]);
   });
 
+  const mendable = [...dailyPosts, ...faults].flatMap(([text]) => {
+    const reading = readMessage(text, context);
+    const problems = reading.kind === "problems" ? reading.problems : [];
+    return problems.flatMap(({ code, place, options }) => options.map(({ replacement }) => ({ text, code, place, replacement })));
+  });
+
+  it.each(mendable)("no longer asks $code once $replacement is chosen in: $text", ({ text, code, place, replacement }) => {
+    const before = readMessage(text, context);
+    const after = readMessage(text.slice(0, place.from) + replacement + text.slice(place.to), context);
+    const count = (reading: typeof after): number => (reading.kind === "problems" ? reading.problems.length : 0);
+    expect(["order", "problems", "revise"]).toContain(after.kind);
+    expect(count(after), code).toBeLessThan(count(before));
+  });
+
   it("keeps a value as it was written", () => {
     const reading = readMessage("build toll driver length 45 1/4 shaft dunlin 60x, swing D3, face half open", context);
     const clauses = reading.kind === "order" ? reading.request.clauses : {};

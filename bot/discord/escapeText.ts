@@ -1,0 +1,27 @@
+/** Controls, and marks that turn the reading direction. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: finding them is the purpose
+const unprintable = /[\u0000-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]+/g;
+const markup = /[\\*_~`|[\]()<>#@-]/g;
+const link = /:(?=\/\/)/g;
+const numberedItem = /^(\s*\d+)\.(?=\s|$)/;
+
+/** One line that the platform shows as it is where it reads no markup: labels, footers, form titles. */
+export function plainLine(text: string): string {
+  return text.replace(unprintable, " ").trim();
+}
+
+/** Text that the platform shows as it is where it reads markup: no style, link, mention, list or timestamp is made of it. */
+export function escapeText(text: string): string {
+  return text.replace(unprintable, " ").replace(markup, "\\$&").replace(link, "\\:").replace(numberedItem, "$1\\.");
+}
+
+/** At most so many UTF-16 units, a longer text ending in `…`, no character cut in two. */
+export function cutText(text: string, maxLength: number): string {
+  if (text.length <= maxLength) {
+    return text;
+  }
+  const end = maxLength - 1;
+  const code = text.charCodeAt(end - 1);
+  const splitsPair = code >= 0xd800 && code <= 0xdbff;
+  return `${text.slice(0, splitsPair ? end - 1 : end)}…`;
+}
