@@ -22,7 +22,7 @@ export type ClubFamily = (typeof clubFamilies)[number];
 export type ClubName = string & { readonly [unit]: "club" };
 
 /** Every club name people may write, with the family it belongs to. */
-export const clubFamilyByName: Readonly<Record<string, ClubFamily>> = {
+const clubFamilyByName: Readonly<Record<string, ClubFamily>> = {
   driver: "driver",
   ...Object.fromEntries([2, 3, 4, 5, 7, 9, 11].map((n) => [`${n}w`, "fairway" as const])),
   ...Object.fromEntries([1, 2, 3, 4, 5, 6, 7].map((n) => [`${n}h`, "hybrid" as const])),

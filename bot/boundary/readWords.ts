@@ -20,6 +20,9 @@ import { readWhen } from "./readWhen.ts";
 import { isClauseWord, mendableWords, startsRemark } from "./vocabulary.ts";
 import { isHeadPlace, readClub, readPlayer, readPlayerNear } from "./whoAndWhat.ts";
 
+/** A hand is the player's and on record; written all the same, it is kept as a remark for the card to show. */
+const handWords = new Set(["left", "right", "lefty", "righty", "lh", "rh"]);
+
 /** Tried in this order at each word; the first that reads on wins. */
 const readers: readonly { readonly read: Reader; readonly isClause: boolean }[] = [
   ...[readNegation].map((read) => ({ read, isClause: false })),
@@ -57,6 +60,11 @@ function readAt(pad: Notepad, at: number): number {
   if (pad.inRemark) {
     pad.remarks.push(at);
     return at + 1;
+  }
+  if (handWords.has(wordAt(pad, at))) {
+    const next = /^hand(ed)?$/.test(wordAt(pad, at + 1)) ? at + 2 : at + 1;
+    for (let word = at; word < next; word += 1) pad.remarks.push(word);
+    return next;
   }
   if (pad.nearLooks <= 0) {
     pad.unread.push({ at, guess: null });

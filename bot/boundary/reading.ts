@@ -80,7 +80,7 @@ export type LiveQuestion =
   | { readonly ask: "owed" }
   | { readonly ask: "short" }
   | { readonly ask: "next" }
-  | { readonly ask: "later-issue"; readonly topic: "ready" | "find" | "swing" | "bounce" | "match" };
+  | { readonly ask: "not-yet"; readonly topic: "ready" | "find" | "swing" | "bounce" | "match" };
 
 export type MessageReading =
   /** Not for the bot: nobody is answered. */

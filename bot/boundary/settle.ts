@@ -2,8 +2,9 @@ import type { BuildRequest, Clauses } from "../../core/buildSheet/buildRequest.t
 import type { OrderKind } from "../../core/kinds.ts";
 import { askMissing } from "./askMissing.ts";
 import { askUnread } from "./askUnread.ts";
-import { type Notepad, typed } from "./notepad.ts";
+import { type Notepad, typed, wordAt } from "./notepad.ts";
 import type { MessageReading } from "./reading.ts";
+import { startsRemark } from "./vocabulary.ts";
 
 /** Problems and mendings shown at most: a message has no more clauses than that. */
 const MOST_SHOWN = 25;
@@ -41,11 +42,16 @@ function requestOf(pad: Notepad, kind: OrderKind, player: BuildRequest["player"]
   };
 }
 
-/** What was said in passing (`its swinging light`) is kept as the note. */
+/** What was said in passing (`its swinging light`) is kept as the note; a lone `its` says nothing. */
 function remarkOf(pad: Notepad): string | null {
-  const [first] = pad.remarks;
-  const last = pad.remarks.at(-1);
-  return first === undefined || last === undefined ? null : typed(pad, first, last + 1);
+  const runs: { readonly from: number; readonly next: number }[] = [];
+  for (const at of pad.remarks) {
+    const last = runs.at(-1);
+    if (last !== undefined && last.next === at) runs[runs.length - 1] = { ...last, next: at + 1 };
+    else runs.push({ from: at, next: at + 1 });
+  }
+  const said = runs.filter(({ from, next }) => next - from > 1 || !startsRemark(wordAt(pad, from)));
+  return said.length === 0 ? null : said.map(({ from, next }) => typed(pad, from, next)).join("; ");
 }
 
 export function settle(pad: Notepad, kind: OrderKind, goFrom: number | null): MessageReading {

@@ -2,7 +2,7 @@ import type { Bag } from "../../core/bag/specClub.ts";
 import type { GripModel, HeadModel, ShaftModel, SleeveModel, WeightModel } from "../../core/buildSheet/parts.ts";
 import type { Hand, Instant, OrderKind } from "../../core/kinds.ts";
 
-export type Role = "rep" | "technician" | "lead" | "viewer";
+type Role = "rep" | "technician" | "lead" | "viewer";
 
 /** A team's week as its files tell it, read and checked as a whole: keys are the names written in the files. */
 export interface Week {

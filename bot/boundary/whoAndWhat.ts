@@ -151,9 +151,10 @@ function readWedgeByLoft(pad: Notepad, at: number): number {
   if (hit === null || hit.signed || (hit.unit !== null && hit.unit !== "deg") || pad.clubs.length > 0 || pad.clubAsked) return at;
   const club = wedgeOfLoft(hit.value);
   const saysWedge = wordAt(pad, hit.next) === "wedge" && follows(pad, hit.next);
+  const saysDegrees = hit.unit === "deg" && pad.last === "player";
   const inClubPlace =
     pad.kind !== null && (pad.last === "kind" || (pad.last === "player" && pad.lastEnd === at)) && !hit.fraction && follows(pad, at);
-  if (club === null || clubFamily(club) !== "wedge" || !(saysWedge || inClubPlace)) return at;
+  if (club === null || clubFamily(club) !== "wedge" || !(saysWedge || saysDegrees || inClubPlace)) return at;
   const next = saysWedge ? hit.next + 1 : hit.next;
   mend(pad, at, next, `${club}, stamped ${hit.value}`, "guessed");
   pad.clubs.push(club);

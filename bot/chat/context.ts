@@ -6,7 +6,7 @@ import type { BenchExtra } from "../operations/benchSnapshot.ts";
 import type { Actor, Card, Json, Reply } from "./types.ts";
 
 /** One change with its before and after, for the record. */
-export interface Change {
+interface Change {
   readonly action: string;
   readonly subject: string;
   readonly before: Json;

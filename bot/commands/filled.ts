@@ -1,10 +1,9 @@
 import { z } from "zod";
 import { id } from "../../core/kinds.ts";
-import { allPlayers, currentEvent } from "../../db/repositories/people.ts";
-import { addFill } from "../../db/repositories/week.ts";
+import { allPlayers, currentEvent, fieldOf } from "../../db/repositories/people.ts";
 import { matchPlayer } from "../boundary/playerNames.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
-import { fillOf } from "../operations/fillFacts.ts";
+import { fillBin } from "../operations/fillBin.ts";
 import { note } from "../replies/card.ts";
 
 export const filled = defineCommand({
@@ -26,17 +25,22 @@ export const filled = defineCommand({
         );
     const wanted = match?.kind === "one" ? match.player.id : id<"player">(Number(argument));
     const player = players.find((row) => row.id === wanted);
-    if (current === null || person === null || player === undefined) {
+    const inField =
+      current !== null && player !== undefined && context.read((reader) => fieldOf(reader, current.event.id)).some((row) => row.id === player.id);
+    if (truck === null || current === null || person === null || player === undefined || !inField) {
       return note("refusal", "Whose bin? Name a player of the field, in a truck's channel", "attention", "Nothing was changed.");
     }
     return context.commit((tx) => {
-      const { balls, hats, gloves } = fillOf(player);
-      const isNew = addFill(tx, { eventId: current.event.id, playerId: player.id, balls, hats, gloves, personId: person, at: context.now });
+      const done = fillBin(tx, player, { truck, event: current.event.id, person, now: context.now });
+      const name = player.restrictedCode ?? player.name ?? "erased";
+      if (done.kind === "before") {
+        return { reply: note("filled", `${name} was filled before`, "attention", "Nothing was changed."), changes: [], posts: [] };
+      }
+      const { balls, hats, gloves, short } = done;
+      const lines = [`${balls} balls, ${hats} hats, ${gloves} gloves`, ...short.map((row) => `Short of ${row.name}: ${row.quantity}`)];
       return {
-        reply: isNew
-          ? note("filled", `${player.name ?? "erased"}: bin filled`, "good", `${balls} balls, ${hats} hats, ${gloves} gloves`)
-          : note("filled", `${player.name ?? "erased"} was filled before`, "attention", "Nothing was changed."),
-        changes: isNew ? [{ action: "fill", subject: `player:${player.id}`, before: null, after: { balls, hats, gloves }, player: player.id }] : [],
+        reply: note("filled", `${name}: bin filled`, short.length === 0 ? "good" : "attention", ...lines),
+        changes: [{ action: "fill", subject: `player:${player.id}`, before: null, after: { balls, hats, gloves }, player: player.id }],
         posts: [],
       };
     });

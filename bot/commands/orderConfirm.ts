@@ -39,13 +39,14 @@ function commitConfirm(tx: Tx, context: Context, written: string, version: numbe
 async function planAnew(context: Context, written: string): Promise<Reply | null> {
   const order = context.read((reader) => findOrder(reader, context, written));
   const { request, asWritten } = context.read((reader) => requestOf(reader, order));
-  await draftFlow(context, { request, text: asWritten, mendings: [], go: false, sourceKey: order.sourceKey, replaces: order, anyway: true });
-  return note(
+  const answer = note(
     "order.replanned",
     `${order.number}: a part was taken meanwhile`,
     "attention",
     "It is planned anew; look at its post and press Go there. Nothing was confirmed.",
   );
+  const wish = { request, text: asWritten, mendings: [], go: false, sourceKey: order.sourceKey, replaces: order, anyway: true };
+  return draftFlow(context, { ...wish, answer });
 }
 
 export const orderConfirm = defineCommand({

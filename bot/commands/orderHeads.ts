@@ -31,7 +31,7 @@ export const orderHeads = defineCommand({
       return note("refusal", `Head ${argument} is not among the others`, "refusal", "Choose one that is shown.");
     }
     const { request, asWritten } = context.read((reader) => requestOf(reader, order));
-    await draftFlow(context, {
+    return draftFlow(context, {
       request,
       text: asWritten,
       mendings: [],
@@ -40,7 +40,7 @@ export const orderHeads = defineCommand({
       replaces: order,
       anyway: true,
       headSerial: argument,
+      answer: note("order.heads", `${order.number} takes head ${argument}`, "plain", "Its post shows what that comes to."),
     });
-    return note("order.heads", `${order.number} takes head ${argument}`, "plain", "Its post shows what that comes to.");
   },
 });

@@ -27,7 +27,10 @@ export const orderMend = defineCommand({
     }
     const reading = context.read((reader) => readMessage(kept.text, readingContext(reader, context.actor, context.now)));
     if (argument === "anyway" && reading.kind === "order") {
-      return draftFlow(context, { ...reading, text: kept.text, sourceKey: context.key, replaces: null, anyway: true });
+      const sourceKey = `anyway:${kept.id}`;
+      return context.read((reader) => orderBySource(reader, sourceKey)) === null
+        ? draftFlow(context, { ...reading, text: kept.text, sourceKey, replaces: null, anyway: true })
+        : note("stale", "Another one was ordered by that button", "attention", "Nothing was changed.");
     }
     const [fault = 0, choice = 0] = argument.split(":").map(Number);
     const problem = reading.kind === "problems" ? reading.problems[fault] : undefined;

@@ -14,7 +14,9 @@ import type { Committed, Context } from "../chat/context.ts";
 import type { Command } from "../chat/defineCommand.ts";
 import type { Actor, Desk, Incoming, Json, Reply, Values } from "../chat/types.ts";
 import { type BenchExtra, benchSnapshot } from "../operations/benchSnapshot.ts";
+import { codeWords } from "../operations/codeWords.ts";
 import { bugCard, domainErrorCard, faultyValuesCard, refusalCard, strangerCard, unknownCommandCard } from "../replies/refusals.ts";
+import { withCodeWords } from "../replies/withCodeWords.ts";
 import { actorOf, type RolesOf } from "./actorOf.ts";
 import { readingContext } from "./readingContext.ts";
 import { routeMessage } from "./routeMessage.ts";
@@ -188,16 +190,21 @@ function commitAll(
   done: Committed,
 ): Reply | null {
   const { incoming, channel, actor, now } = at;
-  const leavesByOutbox = incoming.kind === "message" && done.reply?.kind === "card";
-  const reply = leavesByOutbox ? null : done.reply;
+  const words = codeWords(tx);
+  const answer = done.reply?.kind === "card" ? done.reply : null;
+  const leavesByOutbox = incoming.kind === "message" && answer !== null;
+  const isForTheLeadAlone = actor.roles.includes("lead") && !leavesByOutbox && answer?.audience === "asker";
+  const shown = answer === null || isForTheLeadAlone ? done.reply : { ...answer, card: withCodeWords(answer.card, words) };
+  const reply = leavesByOutbox ? null : shown;
   insertInbound(tx, { key: incoming.key, at: now, personId: actor.person, reply });
   for (const { action, subject, before, after, player } of done.changes) {
     appendAudit(tx, { at: now, personId: actor.person, action, subject, body: { before, after }, playerId: player ?? null });
   }
-  if (leavesByOutbox && done.reply?.kind === "card") {
-    enqueuePost(tx, { channel: channel.name, dedupeKey: `answer:${incoming.key}`, card: done.reply.card, at: now, ...parts.newMark() });
+  if (leavesByOutbox && shown?.kind === "card") {
+    enqueuePost(tx, { channel: channel.name, dedupeKey: `answer:${incoming.key}`, card: shown.card, at: now, ...parts.newMark() });
   }
-  for (const post of done.posts) {
+  for (const planned of done.posts) {
+    const post = { ...planned, card: withCodeWords(planned.card, words) };
     if (post.live === undefined) {
       enqueuePost(tx, { channel: post.channel, dedupeKey: post.key, card: post.card, at: now, ...parts.newMark() });
     } else {

@@ -42,7 +42,7 @@ function routeQuestion(
       return { command: "fill", values: { view: "short" } };
     case "next":
       return { command: "board", values: {} };
-    case "later-issue":
+    case "not-yet":
       return { command: "help", values: { about: question.topic } };
   }
 }

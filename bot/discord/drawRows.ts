@@ -1,5 +1,5 @@
 import { type APIActionRowComponent, type APIButtonComponent, type APIStringSelectComponent, ButtonStyle, ComponentType } from "discord.js";
-import type { Button, Card, Choice, Choices } from "../chat/types.ts";
+import type { Button, Card } from "../chat/types.ts";
 import { encodeCustomId } from "./customId.ts";
 import { cutText, plainLine } from "./escapeText.ts";
 
@@ -10,6 +10,7 @@ const ITEMS_MAX = 25;
 const ITEM_MAX = 100;
 const PLACEHOLDER_MAX = 150;
 
+type Choices = NonNullable<Card["choices"]>;
 export type CardRow = APIActionRowComponent<APIButtonComponent | APIStringSelectComponent>;
 
 const styles = { main: ButtonStyle.Primary, plain: ButtonStyle.Secondary, grave: ButtonStyle.Danger } as const;
@@ -57,7 +58,7 @@ function selectRow({ label, action, items }: Choices): readonly CardRow[] {
 }
 
 /** Items with a value the platform can carry, each value once. */
-export function selectOptions(items: readonly Choice[]): readonly { readonly label: string; readonly value: string }[] {
+export function selectOptions(items: Choices["items"]): readonly { readonly label: string; readonly value: string }[] {
   const carried = new Map<string, string>();
   for (const { label, value } of items) {
     if (value !== "" && value.length <= ITEM_MAX && !carried.has(value) && carried.size < ITEMS_MAX) {

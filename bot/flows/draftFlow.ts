@@ -27,6 +27,8 @@ export interface DraftWish {
   readonly anyway: boolean;
   /** The one head to build with, when the rep chose it. */
   readonly headSerial?: string;
+  /** What the asker is told in place of the usual. */
+  readonly answer?: Reply;
 }
 
 const MOST_TRIES = 3;
@@ -110,7 +112,7 @@ async function tryDraft(
     const confirmed = goes ? confirmOrder(tx, draft.id, draft.version, times) : null;
     const order = orderById(tx, draft.id) ?? draft;
     return {
-      reply: draftNote(order.number, wish, confirmed?.kind === "confirmed", context.key.startsWith("message:")),
+      reply: wish.answer ?? draftNote(order.number, wish, confirmed?.kind === "confirmed", context.key.startsWith("message:")),
       changes: [
         {
           action: wish.replaces === null ? "order.draft" : "order.redraft",

@@ -1,4 +1,5 @@
 import type { Instant } from "../../core/kinds.ts";
+import { findLivePost } from "../../db/repositories/livePosts.ts";
 import { benchStates, type OrderRow, ordersIn } from "../../db/repositories/orders.ts";
 import { truckChannel } from "../../db/repositories/people.ts";
 import type { Tx } from "../../db/write.ts";
@@ -13,7 +14,10 @@ export function orderPosts(tx: Tx, order: OrderRow, now: Instant): readonly Post
   const facts = orderFacts(tx, order, now);
   const own: Post = { channel: order.channel, key: `order:${order.id}`, live: `order:${order.id}`, card: orderCard(facts, now) };
   const bench = truckChannel(tx, order.truckId, "bench");
-  if (bench === null || order.state === "draft") {
+  const neverOnBench =
+    order.state === "draft" ||
+    (order.state === "withdrawn" && bench !== null && findLivePost(tx, { subject: `sheet:${order.id}`, channel: bench }) === null);
+  if (bench === null || neverOnBench) {
     return [own];
   }
   const sheet: Post = { channel: bench, key: `sheet:${order.id}`, live: `sheet:${order.id}`, card: sheetCard(facts, now) };

@@ -30,7 +30,7 @@ function countedParts(plan: ClubPlan, sleevePlace: Id<"place"> | null): readonly
 }
 
 /** What of a plan is no longer free in the truck. */
-export function partsGone(reader: Reader, order: OrderRow, plan: ClubPlan): readonly string[] {
+function partsGone(reader: Reader, order: OrderRow, plan: ClubPlan): readonly string[] {
   const parts = partsInReach(reader, order.truckId, order.playerId);
   const freeOf = (wanted: Wanted): number =>
     [...parts.shafts, ...parts.grips, ...parts.sleeves, ...parts.weights].find(

@@ -49,7 +49,11 @@ export function moveOrder(tx: Tx, order: OrderRow, move: Move, reason: string | 
   const cannotBeUndone = doneForGood(tx, order);
   touchBench(tx, order.truckId);
   if (move === "hold" || move === "resume") {
-    return { kind: "moved", order: changeOrder(tx, order.id, { heldReason: move === "hold" ? (reason ?? "held") : null }), cannotBeUndone };
+    return {
+      kind: "moved",
+      order: changeOrder(tx, order.id, { heldReason: move === "hold" ? (reason ?? "no reason given") : null }),
+      cannotBeUndone,
+    };
   }
   release(tx, order);
   return { kind: "moved", order: changeOrder(tx, order.id, { state: "withdrawn", heldReason: null }), cannotBeUndone };

@@ -1,3 +1,4 @@
+import { kindsOnExistingClub } from "../../core/buildSheet/buildRequest.ts";
 import type { ClubPlan } from "../../core/buildSheet/plan.ts";
 import type { Instant } from "../../core/kinds.ts";
 import type { Action, Button, Card, Json, Line } from "../chat/types.ts";
@@ -103,11 +104,13 @@ function stateLines(facts: OrderFacts): readonly Line[] {
     facts.request.broughtBy === null || facts.request.broughtBy === "inTruck"
       ? []
       : [line(`${facts.request.broughtBy} brings the club; the clock starts when it is in the truck`)];
+  const isUnsaid = facts.state === "draft" && facts.request.broughtBy === null && kindsOnExistingClub.includes(facts.kind);
+  const who = isUnsaid ? [line("Who brings the club? The clock starts when it is in the truck")] : [];
   const owed =
     facts.state === "ready" || facts.state === "finalCheck"
       ? facts.owed.map((row) => line(`Owed on the ${clubWords(row.club)}: stamp ${row.text}`))
       : [];
-  return [...held, ...bring, ...taken, ...owed];
+  return [...held, ...bring, ...who, ...taken, ...owed];
 }
 
 function buttonsOf(facts: OrderFacts, canGo: boolean): readonly Button[] {

@@ -3,7 +3,7 @@ import { type OpenHours, openHours } from "./openHours.ts";
 import { predecessorPlaces, workableOrder } from "./stepOrder.ts";
 
 /** A station as the simulation counts it. Times throughout the model are ms after the snapshot's now. */
-export interface ModelStation {
+interface ModelStation {
   readonly capacity: number;
   free: number;
 }

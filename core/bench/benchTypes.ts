@@ -73,7 +73,7 @@ export interface WaitFloors {
   readonly walkMin: number;
 }
 
-export type StepState = "todo" | "running" | "paused" | "done" | "skipped";
+type StepState = "todo" | "running" | "paused" | "done" | "skipped";
 
 /** A step as it stands on the bench. Times in epoch ms; `startedAt` is the latest start, `workedMs` what was worked before it. */
 export interface BenchStep {
@@ -100,7 +100,7 @@ export interface BenchJob {
 }
 
 /** Half-open interval of epoch ms. */
-export interface OpenInterval {
+interface OpenInterval {
   readonly from: Instant;
   readonly to: Instant;
 }

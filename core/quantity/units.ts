@@ -3,7 +3,6 @@ import type { Quantity } from "../kinds.ts";
 export type Grams = Quantity<"g">;
 export type Millimetres = Quantity<"mm">;
 export type Degrees = Quantity<"deg">;
-export type Minutes = Quantity<"min">;
 /** Swing weight on the 14-inch scale in points, D0 = 0. */
 export type SwingWeightPoints = Quantity<"point">;
 export type KilogramSquareCentimetres = Quantity<"kg·cm²">;
@@ -11,7 +10,6 @@ export type KilogramSquareCentimetres = Quantity<"kg·cm²">;
 export const grams = (n: number): Grams => n as Grams;
 export const millimetres = (n: number): Millimetres => n as Millimetres;
 export const degrees = (n: number): Degrees => n as Degrees;
-export const minutes = (n: number): Minutes => n as Minutes;
 export const swingWeightPoints = (n: number): SwingWeightPoints => n as SwingWeightPoints;
 export const kilogramSquareCentimetres = (n: number): KilogramSquareCentimetres => n as KilogramSquareCentimetres;
 

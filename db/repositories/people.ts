@@ -1,4 +1,4 @@
-import { and, asc, eq, gte, lte } from "drizzle-orm";
+import { and, asc, eq, gte } from "drizzle-orm";
 import type { Id, Instant } from "../../core/kinds.ts";
 import {
   channel,
@@ -17,7 +17,7 @@ import {
 import type { Reader, Tx } from "../write.ts";
 
 export type ChannelRow = typeof channel.$inferSelect;
-export type EventRow = typeof event.$inferSelect;
+type EventRow = typeof event.$inferSelect;
 export type PlayerRow = typeof player.$inferSelect;
 
 /** The event a truck serves now, with its arrival and the moment it leaves. */
@@ -156,15 +156,6 @@ export function nextTeeTime(reader: Reader, eventId: Id<"event">, playerId: Id<"
       .orderBy(asc(teeTime.at))
       .get()?.at ?? null
   );
-}
-
-/** Lists tee times at an event between two moments, for reminders. */
-export function teeTimesBetween(reader: Reader, eventId: Id<"event">, from: Instant, to: Instant) {
-  return reader
-    .select()
-    .from(teeTime)
-    .where(and(eq(teeTime.eventId, eventId), gte(teeTime.at, from), lte(teeTime.at, to)))
-    .all();
 }
 
 /** Adds a person with the name a platform knows them by. */

@@ -1,6 +1,6 @@
 import { and, eq, isNull, sql } from "drizzle-orm";
 import type { GripModel, HeadModel, MeasuredHead, PartsInReach, ShaftModel, SleeveModel, Stocked, WeightModel } from "../../core/buildSheet/parts.ts";
-import type { Id } from "../../core/kinds.ts";
+import type { Id, Instant } from "../../core/kinds.ts";
 import { head, partModel, place, reservation, stockEntry } from "../schema/stock.ts";
 import type { Reader, Tx } from "../write.ts";
 
@@ -95,6 +95,42 @@ export function floatOf(reader: Reader, truckId: Id<"truck">): readonly { readon
     .map((row) => ({ name: row.model.name, free: row.free }));
 }
 
+/**
+ * Takes goods out of a truck's float, as far as there are any.
+ *
+ * @param tx - the transaction that says where they went
+ * @param taken - which goods, how many, for what, by whom and when
+ * @returns how many were there to take
+ */
+export function takeGoods(
+  tx: Tx,
+  taken: {
+    readonly truckId: Id<"truck">;
+    readonly name: string;
+    readonly quantity: number;
+    readonly reason: string;
+    readonly personId: Id<"person">;
+    readonly at: Instant;
+  },
+): number {
+  let left = taken.quantity;
+  for (const row of countedIn(tx, taken.truckId).filter(({ model }) => model.kind === "goods" && model.name === taken.name)) {
+    const quantity = Math.min(left, row.free);
+    if (quantity > 0) {
+      addStockEntry(tx, {
+        partModelId: row.model.id,
+        placeId: row.place.id,
+        quantityChange: -quantity,
+        reason: taken.reason,
+        personId: taken.personId,
+        at: taken.at,
+      });
+      left -= quantity;
+    }
+  }
+  return taken.quantity - left;
+}
+
 /** Holds a head, or so many of a counted part, for a sheet. A head is held once: the database refuses a second hold. */
 export function reserve(tx: Tx, row: Omit<typeof reservation.$inferInsert, "state" | "id">): void {
   tx.insert(reservation)
@@ -109,15 +145,6 @@ export function endReservations(tx: Tx, sheetId: Id<"sheet">, state: "released" 
     .set({ state })
     .where(and(eq(reservation.sheetId, sheetId), eq(reservation.state, "held")))
     .returning()
-    .all();
-}
-
-/** Lists what a sheet holds. */
-export function heldBy(reader: Reader, sheetId: Id<"sheet">) {
-  return reader
-    .select()
-    .from(reservation)
-    .where(and(eq(reservation.sheetId, sheetId), eq(reservation.state, "held")))
     .all();
 }
 

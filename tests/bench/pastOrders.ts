@@ -1,52 +1,71 @@
-import { eq, sql } from "drizzle-orm";
-import type { Instant } from "../../core/kinds.ts";
-import { instant } from "../../core/kinds.ts";
+import { max } from "drizzle-orm";
+import { type Instant, id, instant } from "../../core/kinds.ts";
 import { appendAudit } from "../../db/repositories/audit.ts";
-import { insertInbound } from "../../db/repositories/inbound.ts";
 import { buildOrder, orderRevision } from "../../db/schema/orders.ts";
 import { event, person, player, truck } from "../../db/schema/people.ts";
+import { inbound } from "../../db/schema/plumbing.ts";
 import { type Db, type Tx, write } from "../../db/write.ts";
 
 const MINUTE_MS = 60_000;
+const CHUNK = 500;
 
-type Pick = <T>(rows: readonly T[], at: number) => T;
+interface Past {
+  readonly ids: ReturnType<typeof idsOf>;
+  readonly firstId: number;
+  readonly at: (index: number) => Instant;
+}
 
-const pick: Pick = (rows, at) => {
+function pick<T>(rows: readonly T[], at: number): T {
   const found = rows[at % rows.length];
   if (found === undefined) {
     throw new Error("the week has no truck, player or person");
   }
   return found;
-};
+}
 
-function addPast(tx: Tx, at: number, ids: ReturnType<typeof idsOf>, createdAt: Instant): void {
-  const [playerId, personId] = [pick(ids.players, at), pick(ids.people, at)];
-  const { id } = tx
-    .insert(buildOrder)
-    .values({
-      number: Math.floor(at / ids.trucks.length) + 1000,
-      truckId: pick(ids.trucks, at),
-      eventId: ids.pastEvent,
-      playerId,
-      postedById: personId,
-      sourceKey: `message:past${at}`,
-      channel: "plover-orders",
-      kind: "build",
-      clubs: '["driver"]',
-      state: "closed",
-      version: 9,
-      revision: 1,
-      urgent: false,
-      createdAt,
-    })
-    .returning({ id: buildOrder.id })
-    .get();
-  const common = { orderId: id, revision: 1, asWritten: "build driver like gamer", state: "confirmed", personId, at: createdAt } as const;
-  tx.insert(orderRevision)
-    .values({ ...common, request: JSON.stringify({ kind: "build", player: playerId, clubs: ["driver"] }) })
+/** Some orders at once, their ids counted on from the ones before. */
+function addChunk(tx: Tx, from: number, until: number, { ids, firstId, at }: Past): void {
+  const rows = Array.from({ length: until - from }, (_, offset) => {
+    const index = from + offset;
+    return { id: id<"order">(firstId + index), index, playerId: pick(ids.players, index), personId: pick(ids.people, index), at: at(index) };
+  });
+  const kept = {
+    eventId: ids.pastEvent,
+    channel: "plover-orders",
+    kind: "build",
+    clubs: '["driver"]',
+    state: "closed",
+    version: 9,
+    revision: 1,
+  } as const;
+  tx.insert(buildOrder)
+    .values(
+      rows.map((row) => ({
+        ...kept,
+        id: row.id,
+        number: 1000 + row.index,
+        truckId: pick(ids.trucks, row.index),
+        playerId: row.playerId,
+        postedById: row.personId,
+        sourceKey: `message:past${row.index}`,
+        urgent: false,
+        createdAt: row.at,
+      })),
+    )
     .run();
-  insertInbound(tx, { key: `message:past${at}:0`, at: createdAt, personId, reply: null });
-  appendAudit(tx, { at: createdAt, personId, action: "order.draft", subject: `order:${id}`, body: { before: null, after: "draft" }, playerId });
+  const revision = { revision: 1, asWritten: "build driver like gamer", state: "confirmed" } as const;
+  tx.insert(orderRevision)
+    .values(
+      rows.map((row) => ({ ...revision, orderId: row.id, personId: row.personId, at: row.at, request: JSON.stringify({ player: row.playerId }) })),
+    )
+    .run();
+  tx.insert(inbound)
+    .values(rows.map((row) => ({ key: `message:past${row.index}:0`, at: row.at, personId: row.personId, reply: "null" })))
+    .run();
+  for (const row of rows) {
+    const body = { before: null, after: "draft" };
+    appendAudit(tx, { at: row.at, personId: row.personId, action: "order.draft", subject: `order:${row.id}`, body, playerId: row.playerId });
+  }
 }
 
 function idsOf(db: Db) {
@@ -65,20 +84,16 @@ function idsOf(db: Db) {
 
 /** Adds closed orders of an earlier week, each with its revision, its key and an entry of the audit, in one transaction. */
 export function addPastOrders(db: Db, count: number, now: Instant): void {
-  const ids = idsOf(db);
+  const highest =
+    db
+      .select({ id: max(buildOrder.id) })
+      .from(buildOrder)
+      .get()?.id ?? 0;
+  const at = (index: number): Instant => instant(now - (count - index) * MINUTE_MS - 24 * 60 * MINUTE_MS);
+  const past = { ids: idsOf(db), firstId: highest + 1, at };
   write(db, (tx) => {
-    for (let at = 0; at < count; at += 1) {
-      addPast(tx, at, ids, instant(now - (count - at) * MINUTE_MS - 24 * 60 * MINUTE_MS));
+    for (let from = 0; from < count; from += CHUNK) {
+      addChunk(tx, from, Math.min(from + CHUNK, count), past);
     }
   });
-}
-
-export function closedOrders(db: Db): number {
-  return (
-    db
-      .select({ count: sql<number>`count(*)` })
-      .from(buildOrder)
-      .where(eq(buildOrder.state, "closed"))
-      .get()?.count ?? 0
-  );
 }

@@ -70,8 +70,10 @@ function orderFaults(rows: Rows, baseOrders: number): readonly string[] {
 function historyFaults(rows: Rows, id: number, message: string): readonly string[] {
   const audited = rows<{ action: string }>("SELECT action FROM audit WHERE subject = ? ORDER BY seq", `order:${id}`).map(({ action }) => action);
   const [held] = rows<{ revisions: number; sheets: number; heads: number }>(
-    `SELECT (SELECT count(*) FROM order_revision WHERE order_id = ?1) AS revisions, (SELECT count(*) FROM sheet WHERE order_id = ?1) AS sheets,
-            (SELECT count(*) FROM reservation JOIN sheet ON sheet.id = sheet_id WHERE order_id = ?1 AND head_id IS NOT NULL AND state = 'held') AS heads`,
+    `SELECT (SELECT count(*) FROM order_revision WHERE order_id = ?) AS revisions, (SELECT count(*) FROM sheet WHERE order_id = ?) AS sheets,
+            (SELECT count(*) FROM reservation JOIN sheet ON sheet.id = sheet_id WHERE order_id = ? AND head_id IS NOT NULL AND state = 'held') AS heads`,
+    id,
+    id,
     id,
   );
   const wanted = { revisions: 1, sheets: 1, heads: 1 };

@@ -3,6 +3,7 @@ import { rmSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { type baseOf, brokenWord, drillFaults } from "./drillFaults.ts";
 import { copyOf } from "./drillFolder.ts";
+import { playDrill } from "./playDrill.ts";
 
 const program = fileURLToPath(new URL("child.ts", import.meta.url));
 
@@ -15,10 +16,7 @@ export type Kill = { readonly at: KillPoint; readonly times: number } | { readon
 interface Ended {
   readonly signal: NodeJS.Signals | null;
   readonly code: number | null;
-  readonly output: string;
   readonly errors: string;
-  /** From `begun` to the end. */
-  readonly tookMs: number;
 }
 
 function argumentsOf(folder: string, kill: Kill | null, isBlind: boolean): readonly string[] {
@@ -27,46 +25,38 @@ function argumentsOf(folder: string, kill: Kill | null, isBlind: boolean): reado
 }
 
 function ended(child: ChildProcess, kill: Kill | null): Promise<Ended> {
-  const [output, errors]: [string[], string[]] = [[], []];
-  let begunAt = performance.now();
+  const errors: string[] = [];
+  let hasBegun = false;
   child.stderr?.on("data", (text) => errors.push(String(text)));
-  child.stdout?.on("data", (text) => {
-    if (output.length === 0) {
-      begunAt = performance.now();
+  child.stdout?.on("data", () => {
+    if (!hasBegun) {
+      hasBegun = true;
       if (kill?.at === "random") {
         setTimeout(() => child.kill("SIGKILL"), kill.afterMs);
       }
     }
-    output.push(String(text));
   });
   return new Promise((resolve, reject) => {
     child.on("error", reject);
-    child.on("close", (code, signal) =>
-      resolve({ signal, code, output: output.join(""), errors: errors.join(""), tookMs: performance.now() - begunAt }),
-    );
+    child.on("close", (code, signal) => resolve({ signal, code, errors: errors.join("") }));
   });
 }
 
 /** Plays the script in a process of its own. */
-export function playScript(folder: string, kill: Kill | null, isBlind = false): Promise<Ended> {
+function playScript(folder: string, kill: Kill | null, isBlind: boolean): Promise<Ended> {
   return ended(spawn(process.execPath, [...argumentsOf(folder, kill, isBlind)], { stdio: ["ignore", "pipe", "pipe"] }), kill);
-}
-
-/** Plays the script whole; a process that ends otherwise than well is a fault of the program under drill. */
-async function playWhole(folder: string, isBlind: boolean): Promise<Ended> {
-  const last = await playScript(folder, null, isBlind);
-  if (last.code !== 0) {
-    throw new Error(`the script did not come to its end: ${last.signal ?? last.code}\n${last.errors}`);
-  }
-  return last;
 }
 
 /** How often an undisturbed run gets to each point, and how long it takes. */
 export async function undisturbed(loaded: string): Promise<{ readonly reached: Readonly<Record<KillPoint, number>>; readonly tookMs: number }> {
   const folder = copyOf(loaded);
+  const seen: string[] = [];
+  const from = performance.now();
   try {
-    const { output, tookMs } = await playWhole(folder, false);
-    return { reached: JSON.parse(output.split("\n")[1] ?? "{}") as Record<KillPoint, number>, tookMs };
+    await playDrill(folder, false, (point) => void seen.push(point));
+    const count = (point: KillPoint): number => seen.filter((each) => each === point).length;
+    const reached = Object.fromEntries(killPoints.map((point) => [point, count(point)])) as Record<KillPoint, number>;
+    return { reached, tookMs: performance.now() - from };
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -79,8 +69,8 @@ interface Round {
 }
 
 /**
- * One round on a copy: killed once for each kill, checked right after each for words that do not hold, then played to
- * its end with the same arrivals and checked for everything.
+ * One round on a copy: killed once for each kill, checked right after each for words that do not hold, then opened
+ * again by this process, played to its end with the same arrivals and checked for everything.
  */
 export async function drillRound(loaded: string, base: ReturnType<typeof baseOf>, kills: readonly Kill[], isBlind = false): Promise<Round> {
   const folder = copyOf(loaded);
@@ -97,7 +87,7 @@ export async function drillRound(loaded: string, base: ReturnType<typeof baseOf>
       broken.push(...brokenWord(asLeft));
       rmSync(asLeft, { recursive: true, force: true });
     }
-    await playWhole(folder, isBlind);
+    await playDrill(folder, isBlind, () => undefined);
     return { faults: [...broken, ...drillFaults(folder, base)], met };
   } finally {
     rmSync(folder, { recursive: true, force: true });

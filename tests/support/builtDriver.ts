@@ -9,9 +9,10 @@ export const DRIVER_NUMBER = 6;
 const stages = ["draft", "confirmed", "building", "gluedOn", "finalCheck", "ready", "outWithPlayer", "closed"] as const;
 export type Stage = (typeof stages)[number];
 
-/** What the gauge says when the club is as written, and when its loft is a degree and more away. */
+/** What the gauge and the scale say: as written; two points heavy; a degree and more weak. */
 export const AS_WRITTEN = `measured ${DRIVER_NUMBER} loft 9.2 face 0.4 open swing d3 length 45 1/4`;
-export const OFF = `measured ${DRIVER_NUMBER} loft 10.6 face 0.4 open swing d3 length 45 1/4`;
+export const HEAVY = `measured ${DRIVER_NUMBER} loft 9.2 face 0.4 open swing d5 length 45 1/4`;
+export const WEAK = `measured ${DRIVER_NUMBER} loft 10.6 face 0.4 open swing d3 length 45 1/4`;
 
 const steps: Readonly<Record<Stage, (bot: MemoryBot) => Promise<unknown>>> = {
   draft: (bot) => bot.say(maren, DRIVER_ORDER),

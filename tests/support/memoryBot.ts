@@ -2,8 +2,8 @@ import type { Action, Card, Desk, Incoming, Reply, Sender, Values } from "../../
 import { rolesByName } from "../../bot/desk/actorOf.ts";
 import { makeDesk } from "../../bot/desk/desk.ts";
 import { runOutboxOnce } from "../../bot/outbox/outboxLoop.ts";
-import { PLATFORM } from "../../bot/rehearsalBot.ts";
 import { commands } from "../../bot/registry.ts";
+import { PLATFORM } from "../../bot/rehearsalBot.ts";
 import { tick } from "../../bot/reminders/tick.ts";
 import { type Instant, instant } from "../../core/kinds.ts";
 import type { PostMark } from "../../db/repositories/outbox.ts";

@@ -1,6 +1,6 @@
 import type { Card, Line, Reply, Span } from "../../bot/chat/types.ts";
-import { audit } from "../../db/schema/plumbing.ts";
 import { type Instant, instant } from "../../core/kinds.ts";
+import { audit } from "../../db/schema/plumbing.ts";
 import type { MemoryBot, MemoryPost } from "./memoryBot.ts";
 
 const spanText = (span: Span): string => {
@@ -29,14 +29,24 @@ export const labels = (card: Card): readonly string[] => card.buttons.map(({ lab
 export function newest(bot: MemoryBot, channel: string, fits: (card: Card) => boolean): MemoryPost {
   const found = bot.posts(channel).findLast(({ card }) => fits(card));
   if (found === undefined) {
-    throw new Error(`no such post in ${channel}: ${bot.posts(channel).map(({ card }) => `${card.kind} ${card.title}`).join(" | ")}`);
+    throw new Error(
+      `no such post in ${channel}: ${bot
+        .posts(channel)
+        .map(({ card }) => `${card.kind} ${card.title}`)
+        .join(" | ")}`,
+    );
   }
   return found;
 }
 
 /** An order's own post, as it stands. */
 export const orderPost = (bot: MemoryBot, number: number, channel = "plover-orders"): MemoryPost =>
-  newest(bot, channel, ({ kind, data }) => /^order\.(draft|confirmed|building|finalCheck|ready|outWithPlayer|closed|withdrawn)$/.test(kind) && data.orderNumber === number);
+  newest(
+    bot,
+    channel,
+    ({ kind, data }) =>
+      /^order\.(draft|confirmed|building|finalCheck|ready|outWithPlayer|closed|withdrawn)$/.test(kind) && data.orderNumber === number,
+  );
 
 export const sheetPost = (bot: MemoryBot, number: number): MemoryPost =>
   newest(bot, "plover-bench", ({ kind, data }) => kind === "sheet" && data.orderNumber === number);
