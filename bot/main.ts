@@ -7,7 +7,7 @@ import { instant } from "../core/kinds.ts";
 import { DatabaseRefusal } from "../db/databaseRefusal.ts";
 import { openDatabase } from "../db/open.ts";
 import { instantIn, readLocalTime } from "./boundary/week/localTime.ts";
-import { readEnvironment } from "./config/environment.ts";
+import { type DiscordSettings, readEnvironment } from "./config/environment.ts";
 import { readStartOptions, type StartOptions } from "./config/startOptions.ts";
 import { openWeek } from "./openWeek.ts";
 import { runRehearsal } from "./rehearsal/rehearsal.ts";
@@ -32,13 +32,13 @@ async function main(): Promise<0 | 1 | 2> {
   if ("fault" in options) {
     return fail(options.fault);
   }
-  if (environment.token !== null) {
-    return fail("DISCORD_TOKEN is set, but the real chat is not connected in this version: unset it to open the rehearsal");
-  }
   const log = pino({ level: environment.logLevel }, pino.destination(2));
   const terminal = process.stdin.isTTY === true;
-  const fresh = options.data === null && !terminal ? mkdtempSync(join(tmpdir(), "rangecall-")) : null;
+  const fresh = options.data === null && !terminal && environment.token === null ? mkdtempSync(join(tmpdir(), "rangecall-")) : null;
   try {
+    if (environment.token !== null && environment.discord !== null) {
+      return await chat(options, environment.token, environment.discord, (error, doing) => log.error({ err: error, doing }));
+    }
     return await rehearse(options, fresh ?? options.data ?? "data", terminal, (error, reference) => log.error({ err: error, reference }));
   } catch (error) {
     return fail(error instanceof DatabaseRefusal ? error.message : `Rangecall stopped: ${error instanceof Error ? error.message : String(error)}`);
@@ -46,6 +46,23 @@ async function main(): Promise<0 | 1 | 2> {
     if (fresh !== null) {
       rmSync(fresh, { recursive: true, force: true });
     }
+  }
+}
+
+/** The real chat: discord.js is loaded only here. */
+async function chat(options: StartOptions, token: string, settings: DiscordSettings, log: (error: unknown, doing: string) => void): Promise<0 | 1> {
+  const now = instant(Date.now());
+  const opened = await openDatabase({ path: join(options.data ?? "data", "rangecall.sqlite"), create: true, now, migrationsFolder });
+  try {
+    const week = await openWeek(opened.db, { folder: options.empty ? null : (options.load ?? scenarioFolder), at: now }, log);
+    if (week.kind === "faults") {
+      return fail(week.lines.join("\n"));
+    }
+    const { joinRealChat } = await import("./realChat.ts");
+    const why = await joinRealChat({ db: opened.db, token, settings, seed: now % 0x7fffffff, log });
+    return why.startsWith("stopped by") ? 0 : fail(`Rangecall left the chat: ${why}`);
+  } finally {
+    opened.close();
   }
 }
 

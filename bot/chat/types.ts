@@ -43,7 +43,7 @@ export type Incoming = Arrival &
     | { readonly kind: "submit"; readonly action: Action; readonly answers: Values }
   );
 
-export interface Choice {
+interface Choice {
   readonly label: string;
   readonly value: string;
 }
@@ -61,7 +61,7 @@ export interface Button {
   readonly weight: "main" | "plain" | "grave";
 }
 /** One to 25 things to choose from. */
-export interface Choices {
+interface Choices {
   readonly label: string;
   readonly action: Action;
   readonly items: readonly Choice[];

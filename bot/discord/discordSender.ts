@@ -23,6 +23,12 @@ const refOf = (message: Message): string | null => message.embeds[0]?.footer?.te
 
 /** What the outbox sends and edits, with the reference in the footer by which a post of unknown outcome is found again. */
 export function discordSender(parts: SenderParts): Sender {
+  const stopOn = (sent: Sent): Sent => {
+    if (sent.kind === "stop") {
+      parts.onStop(sent.reason);
+    }
+    return sent;
+  };
   const attempt = async (channelName: string, work: (channel: Opened) => Promise<string>): Promise<Sent> => {
     try {
       const channel = await parts.channels.open(channelName);
@@ -30,18 +36,21 @@ export function discordSender(parts: SenderParts): Sender {
         ? { kind: "refused", reason: `no channel is set up for ${channelName}` }
         : { kind: "sent", message: await work(channel) };
     } catch (error) {
-      const sent = sentOf(error);
-      if (sent.kind === "stop") {
-        parts.onStop(sent.reason);
-      }
-      return sent;
+      return stopOn(sentOf(error));
     }
   };
   return {
     send: (channelName, card, { nonce, ref }) =>
       attempt(channelName, async (channel) => (await channel.send({ ...drawCard(card, ref, parts.calledOf), nonce, enforceNonce: true })).id),
     edit: (channelName, message, card) => attempt(channelName, (channel) => editPost(channel, message, card, parts.calledOf)),
-    find: (channelName, ref, since) => findPost(parts, channelName, ref, since),
+    find: async (channelName, ref, since) => {
+      try {
+        return await findPost(parts, channelName, ref, since);
+      } catch (error) {
+        stopOn(sentOf(error));
+        throw error;
+      }
+    },
   };
 }
 

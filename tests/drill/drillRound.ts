@@ -19,19 +19,19 @@ interface Ended {
   readonly errors: string;
 }
 
-function argumentsOf(folder: string, kill: Kill | null, isBlind: boolean): readonly string[] {
-  const point = kill === null || kill.at === "random" ? [] : ["--point", kill.at, "--times", String(kill.times)];
+function argumentsOf(folder: string, kill: Kill, isBlind: boolean): readonly string[] {
+  const point = kill.at === "random" ? [] : ["--point", kill.at, "--times", String(kill.times)];
   return ["--import", "tsx", program, "--folder", folder, ...point, ...(isBlind ? ["--blind"] : [])];
 }
 
-function ended(child: ChildProcess, kill: Kill | null): Promise<Ended> {
+function ended(child: ChildProcess, kill: Kill): Promise<Ended> {
   const errors: string[] = [];
   let hasBegun = false;
   child.stderr?.on("data", (text) => errors.push(String(text)));
   child.stdout?.on("data", () => {
     if (!hasBegun) {
       hasBegun = true;
-      if (kill?.at === "random") {
+      if (kill.at === "random") {
         setTimeout(() => child.kill("SIGKILL"), kill.afterMs);
       }
     }
@@ -43,7 +43,7 @@ function ended(child: ChildProcess, kill: Kill | null): Promise<Ended> {
 }
 
 /** Plays the script in a process of its own. */
-function playScript(folder: string, kill: Kill | null, isBlind: boolean): Promise<Ended> {
+function playScript(folder: string, kill: Kill, isBlind: boolean): Promise<Ended> {
   return ended(spawn(process.execPath, [...argumentsOf(folder, kill, isBlind)], { stdio: ["ignore", "pipe", "pipe"] }), kill);
 }
 
