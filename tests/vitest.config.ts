@@ -1,11 +1,13 @@
 import { defineConfig } from "vitest/config";
+import { PlainCount } from "./support/plainCount.ts";
 
 export default defineConfig({
   test: {
     root: new URL("..", import.meta.url).pathname,
     include: ["tests/**/*.test.ts"],
     pool: "forks",
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    reporters: ["default", new PlainCount()],
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
   },
 });
