@@ -20,5 +20,5 @@ export const help = defineCommand({
           "Gauge: measured 57 loft 9.2 face 0.4 open swing d3 length 45 1/4",
           "Ask: what is quarrie gaming · where is toll's driver · what do we owe",
         )
-      : note("help", `I cannot answer about ${about} yet`, "attention", "/help lists what I can do."),
+      : note("help", "I understand that question and cannot answer it yet", "attention", `It is about ${about}. /help lists what I can do.`),
 });

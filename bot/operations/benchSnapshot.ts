@@ -25,7 +25,7 @@ const weightOf = (urgent: boolean, dueAt: Instant | null): number => (urgent ? U
 
 function jobsOf(reader: Reader, order: OrderRow): readonly BenchJob[] {
   const { request } = requestOf(reader, order);
-  const waitsForClub = request.broughtBy !== null && request.broughtBy !== "inTruck";
+  const waitsForClub = order.state === "confirmed" && request.broughtBy !== null && request.broughtBy !== "inTruck";
   return sheetsOf(reader, order).map((sheet, job) => ({
     order: order.id,
     job,

@@ -89,7 +89,12 @@ function timesLine(facts: OrderFacts, now: Instant): readonly Line[] {
     return [];
   }
   if (promiseAt === null) {
-    return [line(facts.heldReason !== null ? "No time while held" : "No promise before the truck leaves")];
+    const awaits = facts.request.broughtBy !== null && facts.request.broughtBy !== "inTruck";
+    return [
+      line(
+        facts.heldReason !== null ? "No time while held" : awaits ? "No time before the club is in the truck" : "No promise before the truck leaves",
+      ),
+    ];
   }
   const late = byAt !== null && promiseAt > byAt ? `, after your ${timeText(byAt, now, zone)}` : "";
   const playable = playableAt !== null && playableAt > promiseAt ? `, full swings ${timeText(playableAt, now, zone)}` : "";
@@ -110,7 +115,9 @@ function stateLines(facts: OrderFacts): readonly Line[] {
     facts.state === "ready" || facts.state === "finalCheck"
       ? facts.owed.map((row) => line(`Owed on the ${clubWords(row.club)}: stamp ${row.text}`))
       : [];
-  return [...held, ...bring, ...who, ...taken, ...owed];
+  const several =
+    facts.request.count > 1 && facts.state === "draft" ? [line(`One sheet is made: send an order for each of the ${facts.request.count}`)] : [];
+  return [...held, ...bring, ...who, ...several, ...taken, ...owed];
 }
 
 function buttonsOf(facts: OrderFacts, canGo: boolean): readonly Button[] {

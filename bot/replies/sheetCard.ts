@@ -40,7 +40,12 @@ function cutLines(club: ClubFacts): readonly Line[] {
 
 function nextLines(facts: OrderFacts): readonly Line[] {
   const open = facts.clubs.flatMap((club) => club.steps.filter((step) => step.state === "todo" || step.state === "running"));
-  const caution = open.map((step) => cautions[step.kind]).find((text) => text !== undefined);
+  const heats =
+    facts.kind === "reshaft" || facts.kind === "repair" || (facts.kind === "swap" && facts.clubs.some((club) => club.plan?.choice.mark === null));
+  const caution = open
+    .filter((step) => step.kind !== "removeOld" || heats)
+    .map((step) => cautions[step.kind])
+    .find((text) => text !== undefined);
   return caution === undefined || facts.state === "ready"
     ? []
     : [line(`Caution: ${caution}. Follow the product's data sheet and local rules; if unsure ask a qualified person.`)];
