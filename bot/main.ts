@@ -16,7 +16,6 @@ import { rehearsalClock, rehearsalWorld } from "./rehearsalBot.ts";
 
 const migrationsFolder = fileURLToPath(new URL("../db/migrations", import.meta.url));
 const scenarioFolder = fileURLToPath(new URL("../fixtures/scenario", import.meta.url));
-const VENUE_ZONE = "Europe/Lisbon";
 
 function fail(line: string): 1 {
   process.stderr.write(`${line}\n`);
@@ -54,7 +53,7 @@ async function chat(options: StartOptions, token: string, settings: DiscordSetti
   const now = instant(Date.now());
   const opened = await openDatabase({ path: join(options.data ?? "data", "rangecall.sqlite"), create: true, now, migrationsFolder });
   try {
-    const week = await openWeek(opened.db, { folder: options.empty ? null : (options.load ?? scenarioFolder), at: now }, log);
+    const week = await openWeek(opened.db, { folder: options.empty ? null : (options.load ?? scenarioFolder), at: () => now }, log);
     if (week.kind === "faults") {
       return fail(week.lines.join("\n"));
     }
@@ -73,13 +72,16 @@ async function rehearse(
   log: (error: unknown, reference: string) => void,
 ): Promise<0 | 1 | 2> {
   const at = options.at === null ? null : readLocalTime(options.at);
-  const startAt = at === null ? null : instantIn(VENUE_ZONE, at);
-  if (options.at !== null && startAt === null) {
+  if (options.at !== null && at === null) {
     return fail(`--at ${options.at} is not read: such as 2027-05-03T07:00`);
   }
   const opened = await openDatabase({ path: join(folder, "rangecall.sqlite"), create: true, now: instant(Date.now()), migrationsFolder });
   try {
-    const week = await openWeek(opened.db, { folder: options.empty ? null : (options.load ?? scenarioFolder), at: startAt }, log);
+    const week = await openWeek(
+      opened.db,
+      { folder: options.empty ? null : (options.load ?? scenarioFolder), at: at === null ? null : (zone) => instantIn(zone, at) },
+      log,
+    );
     if (week.kind === "faults") {
       return fail(week.lines.join("\n"));
     }

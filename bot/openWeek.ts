@@ -1,6 +1,7 @@
 import { type Instant, instant } from "../core/kinds.ts";
 import { metaValue, setMeta } from "../db/repositories/meta.ts";
 import { orderBySource } from "../db/repositories/orders.ts";
+import { allTrucks, currentEvent } from "../db/repositories/people.ts";
 import { type Db, write } from "../db/write.ts";
 import { readWeek } from "./boundary/readWeek.ts";
 import type { Week } from "./boundary/week.ts";
@@ -12,22 +13,30 @@ const LOADED = "week.loaded";
 
 export type OpenedWeek = { readonly kind: "ready" } | { readonly kind: "faults"; readonly lines: readonly string[] };
 
-/** Brings a fresh database to life: a team's week from files with its orders in progress, or nobody but the lead. */
+/**
+ * Brings a fresh database to life: a team's week from files with its orders in progress, or nobody but the lead.
+ *
+ * Stopped halfway it goes on at the next start: the orders enter by the inbound door, which knows those it has seen.
+ */
 export async function openWeek(
   db: Db,
-  from: { readonly folder: string | null; readonly at: Instant | null },
+  from: { readonly folder: string | null; readonly at: ((zone: string) => Instant | null) | null },
   log: (error: unknown, reference: string) => void,
 ): Promise<OpenedWeek> {
-  if (metaValue(db, LOADED) !== null) {
+  const loaded = metaValue(db, LOADED);
+  const clock = rehearsalClock(db);
+  const wanted = (): Instant => from.at?.(firstZone(db, clock.now())) ?? clock.now();
+  if (loaded === "files" || loaded === "empty") {
+    clock.moveTo(instant(Math.max(clock.now(), wanted())));
     return { kind: "ready" };
   }
-  const clock = rehearsalClock(db);
   if (from.folder === null) {
     write(db, (tx) => {
       loadNobodyButTheLead(tx, PLATFORM, "UTC");
       setMeta(tx, LOADED, "empty");
     });
-    clock.moveTo(from.at ?? instant(Date.now()));
+    clock.moveTo(instant(Date.now()));
+    clock.moveTo(wanted());
     return { kind: "ready" };
   }
   const read = readWeek(from.folder);
@@ -44,15 +53,24 @@ export async function openWeek(
   }
   const { week } = read;
   const start = firstMoment(week);
-  write(db, (tx) => {
-    loadWeek(tx, week, PLATFORM, start);
-    setMeta(tx, LOADED, "files");
-  });
+  if (loaded === null) {
+    write(db, (tx) => {
+      loadWeek(tx, week, PLATFORM, start);
+      setMeta(tx, LOADED, "orders to follow");
+    });
+  }
   clock.moveTo(start);
   await replayOrders(db, week, rehearsalDesk(db, clock.now, log));
   await settle(db, clock.now, postedBefore);
-  clock.moveTo(from.at ?? instant(Math.max(clock.now(), start)));
+  write(db, (tx) => setMeta(tx, LOADED, "files"));
+  clock.moveTo(wanted());
   return { kind: "ready" };
+}
+
+/** The zone a start time is read in: where the first truck is. */
+function firstZone(db: Db, now: Instant): string {
+  const [truck] = allTrucks(db);
+  return (truck === undefined ? null : currentEvent(db, truck.id, now)?.event.zone) ?? "UTC";
 }
 
 /** Just before the newest order was posted, or when the first truck arrives. */
