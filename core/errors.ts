@@ -2,6 +2,7 @@
 export interface Facts {
   "quantity-out-of-range": { readonly field: string; readonly value: number; readonly unit: string; readonly min?: number; readonly max?: number };
   "quantity-unreadable": { readonly field: string; readonly written: string; readonly accepted: string };
+  "list-of-wrong-size": { readonly field: string; readonly count: number; readonly min: number; readonly max: number };
   "shaft-too-short": { readonly rawMm: number; readonly neededMm: number };
   "tip-section-too-short": { readonly wantedTrimMm: number; readonly allowedTrimMm: number };
   "taper-not-tip-trimmed": { readonly wantedTrimMm: number };

@@ -8,6 +8,7 @@ const between = (min: number | undefined, max: number | undefined): string =>
 export const domainErrorWords: { readonly [C in keyof Facts]: (facts: Facts[C]) => string } = {
   "quantity-out-of-range": ({ field, value, unit, min, max }) => `${field} ${value} ${unit} cannot be: ${between(min, max)} ${unit} would do`,
   "quantity-unreadable": ({ field, written, accepted }) => `${field} "${written}" is not read: ${accepted} would do`,
+  "list-of-wrong-size": ({ field, count, min, max }) => `${field}: ${count} given, ${min} to ${max} would do`,
   "shaft-too-short": ({ rawMm, neededMm }) => `The shaft is ${shown.both(rawMm)} raw, ${shown.both(neededMm)} is needed`,
   "tip-section-too-short": ({ wantedTrimMm, allowedTrimMm }) => `Tip ${shown.both(wantedTrimMm)} is too much: at most ${shown.both(allowedTrimMm)}`,
   "taper-not-tip-trimmed": ({ wantedTrimMm }) => `A taper tip is not tip-trimmed; ${shown.both(wantedTrimMm)} was asked`,

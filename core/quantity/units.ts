@@ -6,12 +6,22 @@ export type Degrees = Quantity<"deg">;
 /** Swing weight on the 14-inch scale in points, D0 = 0. */
 export type SwingWeightPoints = Quantity<"point">;
 export type KilogramSquareCentimetres = Quantity<"kg·cm²">;
+/** A moment on a swing-weight scale. */
+export type InchOunces = Quantity<"in-oz">;
+export type CyclesPerMinute = Quantity<"cpm">;
+/** Bending stiffness EI. */
+export type NewtonSquareMetres = Quantity<"N·m²">;
+export type Seconds = Quantity<"s">;
 
 export const grams = (n: number): Grams => n as Grams;
 export const millimetres = (n: number): Millimetres => n as Millimetres;
 export const degrees = (n: number): Degrees => n as Degrees;
 export const swingWeightPoints = (n: number): SwingWeightPoints => n as SwingWeightPoints;
 export const kilogramSquareCentimetres = (n: number): KilogramSquareCentimetres => n as KilogramSquareCentimetres;
+export const inchOunces = (n: number): InchOunces => n as InchOunces;
+export const cyclesPerMinute = (n: number): CyclesPerMinute => n as CyclesPerMinute;
+export const newtonSquareMetres = (n: number): NewtonSquareMetres => n as NewtonSquareMetres;
+export const seconds = (n: number): Seconds => n as Seconds;
 
 /** Exact by definition (international inch). */
 export const MM_PER_INCH = 25.4;
