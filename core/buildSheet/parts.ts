@@ -1,4 +1,5 @@
 import type { ClubFamily, Hand, Id } from "../kinds.ts";
+import type { Degrees, Grams, Millimetres } from "../quantity/units.ts";
 
 /** A head's model: what every head of it shares. Lengths in mm. */
 export interface HeadModel {
@@ -8,9 +9,9 @@ export interface HeadModel {
   /** The sleeve family it takes, or null when the shaft is bonded into the hosel. */
   readonly sleeveFamily: string | null;
   /** Bottom of the bore, or the sleeve's internal shaft stop, to the ground line along the shaft axis. */
-  readonly boreToGroundMm: number;
+  readonly boreToGroundMm: Millimetres;
   /** The head's centre of mass, up the shaft from the ground line. */
-  readonly centreAboveGroundMm: number;
+  readonly centreAboveGroundMm: Millimetres;
   readonly grind: string | null;
   /** On the list for play at events that keep one; null when no list applies. */
   readonly listedForPlay: boolean | null;
@@ -22,12 +23,12 @@ export interface MeasuredHead {
   readonly serial: string;
   readonly model: HeadModel;
   readonly hand: Hand;
-  readonly stampedLoftDeg: number;
-  readonly soledLoftDeg: number;
-  readonly designLieDeg: number;
-  readonly soledFaceDeg: number;
-  readonly bounceDeg: number | null;
-  readonly massG: number;
+  readonly stampedLoftDeg: Degrees;
+  readonly soledLoftDeg: Degrees;
+  readonly designLieDeg: Degrees;
+  readonly soledFaceDeg: Degrees;
+  readonly bounceDeg: Degrees | null;
+  readonly massG: Grams;
   readonly place: string;
   /** True when the head lies in the truck that builds. */
   readonly here: boolean;
@@ -38,11 +39,11 @@ export interface SleeveModel {
   readonly id: Id<"partModel">;
   readonly name: string;
   readonly family: string;
-  readonly tiltDeg: number;
+  readonly tiltDeg: Degrees;
   /** Sleeve with its screw. */
-  readonly massG: number;
+  readonly massG: Grams;
   /** Where the grip end leans in a right-handed head: 0 to the target (more loft), 90 upright, 180 less loft, 270 flat. */
-  readonly marks: readonly { readonly mark: string; readonly clockDeg: number }[];
+  readonly marks: readonly { readonly mark: string; readonly clockDeg: Degrees }[];
   readonly standardMark: string;
 }
 
@@ -53,12 +54,12 @@ export interface ShaftModel {
   readonly flex: string;
   readonly forFamilies: readonly ClubFamily[];
   readonly tip: "parallel" | "taper";
-  readonly tipDiameterMm: number;
-  readonly parallelTipMm: number;
-  readonly buttDiameterMm: number;
-  readonly rawLengthMm: number;
-  readonly rawMassG: number;
-  readonly balanceFromTipMm: number;
+  readonly tipDiameterMm: Millimetres;
+  readonly parallelTipMm: Millimetres;
+  readonly buttDiameterMm: Millimetres;
+  readonly rawLengthMm: Millimetres;
+  readonly rawMassG: Grams;
+  readonly balanceFromTipMm: Millimetres;
   readonly material: "graphite" | "steel";
 }
 
@@ -66,10 +67,10 @@ export interface ShaftModel {
 export interface GripModel {
   readonly id: Id<"partModel">;
   readonly name: string;
-  readonly massG: number;
-  readonly centreFromCapMm: number;
-  readonly capMm: number;
-  readonly coreMm: number;
+  readonly massG: Grams;
+  readonly centreFromCapMm: Millimetres;
+  readonly capMm: Millimetres;
+  readonly coreMm: Millimetres;
   readonly rib: boolean;
 }
 
@@ -77,7 +78,7 @@ export interface GripModel {
 export interface WeightModel {
   readonly id: Id<"partModel">;
   readonly name: string;
-  readonly massG: number;
+  readonly massG: Grams;
 }
 
 /** So many of a model, where they lie. */

@@ -1,6 +1,7 @@
 import { and, eq, isNull, sql } from "drizzle-orm";
 import type { GripModel, HeadModel, MeasuredHead, PartsInReach, ShaftModel, SleeveModel, Stocked, WeightModel } from "../../core/buildSheet/parts.ts";
 import type { Id, Instant } from "../../core/kinds.ts";
+import { degrees, grams } from "../../core/quantity/units.ts";
 import { head, partModel, place, reservation, stockEntry } from "../schema/stock.ts";
 import type { Reader, Tx } from "../write.ts";
 
@@ -33,6 +34,12 @@ function headsInReach(reader: Reader, truckId: Id<"truck">): readonly MeasuredHe
     .all()
     .map((row) => ({
       ...row.head,
+      stampedLoftDeg: degrees(row.head.stampedLoftDeg),
+      soledLoftDeg: degrees(row.head.soledLoftDeg),
+      designLieDeg: degrees(row.head.designLieDeg),
+      soledFaceDeg: degrees(row.head.soledFaceDeg),
+      bounceDeg: row.head.bounceDeg === null ? null : degrees(row.head.bounceDeg),
+      massG: grams(row.head.massG),
       model: factsOf<HeadModel>(row.model),
       place: row.place.label,
       here: true,

@@ -43,12 +43,12 @@ export const texts: Cell<readonly string[]> = {
   },
 };
 
-/** A decimal number with a point. An empty cell is not 0. */
-export const number = (min: number, max: number): Cell<number> => ({
+/** A decimal number with a point, in the unit that the column's name ends with. An empty cell is not 0. */
+export const number = <N extends number = number>(min: number, max: number): Cell<N> => ({
   accepted: `a number from ${min} to ${max}`,
   read: (written) => {
     if (!/^[+-]?\d{1,9}(\.\d{1,9})?$/.test(written)) return undefined;
-    return within(Number(written), min, max);
+    return within(Number(written), min, max) as N | undefined;
   },
 });
 

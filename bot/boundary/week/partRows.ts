@@ -1,13 +1,14 @@
 import { z } from "zod";
 import { clubFamilies } from "../../../core/kinds.ts";
+import type { Degrees, Grams, Millimetres } from "../../../core/quantity/units.ts";
 import { cell, cellOrBlank, handle, localTime, number, oneOf, someOf, text, whole, yesNo, zone } from "./cells.ts";
 
 export const headModelRow = z.object({
   name: cell(text(40)),
   family: cell(oneOf(clubFamilies)),
   sleeve_family: cellOrBlank(text(40)),
-  bore_to_ground_mm: cell(number(0, 80)),
-  centre_above_ground_mm: cell(number(0, 60)),
+  bore_to_ground_mm: cell(number<Millimetres>(0, 80)),
+  centre_above_ground_mm: cell(number<Millimetres>(0, 60)),
   grind: cellOrBlank(text(30)),
   listed_for_play: cellOrBlank(yesNo),
   restricted_code: cellOrBlank(handle),
@@ -16,14 +17,14 @@ export const headModelRow = z.object({
 export const sleeveRow = z.object({
   name: cell(text(40)),
   family: cell(text(40)),
-  tilt_deg: cell(number(0, 4)),
-  mass_g: cell(number(1, 30)),
+  tilt_deg: cell(number<Degrees>(0, 4)),
+  mass_g: cell(number<Grams>(1, 30)),
 });
 
 export const sleeveMarkRow = z.object({
   sleeve: cell(text(40)),
   mark: cell(text(30)),
-  clock_deg: cell(number(0, 359.99)),
+  clock_deg: cell(number<Degrees>(0, 359.99)),
   standard: cell(yesNo),
 });
 
@@ -32,36 +33,36 @@ export const shaftRow = z.object({
   flex: cell(oneOf(["R", "S", "X"])),
   for_families: cell(someOf(clubFamilies)),
   tip: cell(oneOf(["parallel", "taper"])),
-  tip_diameter_mm: cell(number(6, 16)),
-  parallel_tip_mm: cell(number(0, 400)),
-  butt_diameter_mm: cell(number(10, 25)),
-  raw_length_mm: cell(number(500, 1400)),
-  raw_mass_g: cell(number(20, 200)),
-  balance_from_tip_mm: cell(number(200, 900)),
+  tip_diameter_mm: cell(number<Millimetres>(6, 16)),
+  parallel_tip_mm: cell(number<Millimetres>(0, 400)),
+  butt_diameter_mm: cell(number<Millimetres>(10, 25)),
+  raw_length_mm: cell(number<Millimetres>(500, 1400)),
+  raw_mass_g: cell(number<Grams>(20, 200)),
+  balance_from_tip_mm: cell(number<Millimetres>(200, 900)),
   material: cell(oneOf(["graphite", "steel"])),
 });
 
 export const gripRow = z.object({
   name: cell(text(40)),
-  mass_g: cell(number(10, 200)),
-  centre_from_cap_mm: cell(number(50, 250)),
-  cap_mm: cell(number(0, 15)),
-  core_mm: cell(number(10, 25)),
+  mass_g: cell(number<Grams>(10, 200)),
+  centre_from_cap_mm: cell(number<Millimetres>(50, 250)),
+  cap_mm: cell(number<Millimetres>(0, 15)),
+  core_mm: cell(number<Millimetres>(10, 25)),
   rib: cell(yesNo),
 });
 
-export const weightRow = z.object({ name: cell(text(40)), mass_g: cell(number(0.1, 50)) });
+export const weightRow = z.object({ name: cell(text(40)), mass_g: cell(number<Grams>(0.1, 50)) });
 
 export const headRow = z.object({
   serial: cell({ accepted: "a serial of 1 to 12 letters or digits", read: (written) => (/^[A-Za-z0-9]{1,12}$/.test(written) ? written : undefined) }),
   model: cell(text(40)),
   hand: cell(oneOf(["right", "left"])),
-  stamped_loft_deg: cell(number(-15, 70)),
-  soled_loft_deg: cell(number(-15, 70)),
-  design_lie_deg: cell(number(50, 80)),
-  soled_face_deg: cell(number(-6, 6)),
-  bounce_deg: cellOrBlank(number(-2, 25)),
-  mass_g: cell(number(100, 600)),
+  stamped_loft_deg: cell(number<Degrees>(-15, 70)),
+  soled_loft_deg: cell(number<Degrees>(-15, 70)),
+  design_lie_deg: cell(number<Degrees>(50, 80)),
+  soled_face_deg: cell(number<Degrees>(-6, 6)),
+  bounce_deg: cellOrBlank(number<Degrees>(-2, 25)),
+  mass_g: cell(number<Grams>(100, 600)),
   measured_at: cell(localTime),
   zone: cell(zone),
   place: cell(text(40)),
