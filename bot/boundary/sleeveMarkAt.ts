@@ -41,6 +41,15 @@ function markAt(words: readonly Word[], at: number, numberFirst: boolean): Mark 
   return { side, amount: takes && after !== null ? after.value : null, next: takes && after !== null ? after.next : at + 1 };
 }
 
+/** The printed mark that stands there word for word, the longest of several. */
+function printedAt(words: readonly Word[], at: number, marks: readonly string[]): { readonly mark: string; readonly count: number } | null {
+  return marks.reduce<ReturnType<typeof printedAt>>((longest, mark) => {
+    const printed = wordsOf(mark).words;
+    const stands = printed.length > (longest?.count ?? 0) && printed.every(({ text }, index) => words[at + index]?.text === text);
+    return stands ? { mark, count: printed.length } : longest;
+  }, null);
+}
+
 /** The printed marks a sleeve setting may mean; after `sleeve`, or when turning, allows what is unclear elsewhere. */
 export function sleeveMarkAt(
   words: readonly Word[],
@@ -48,13 +57,19 @@ export function sleeveMarkAt(
   marks: readonly string[],
   setting: { readonly named: boolean; readonly turning: boolean },
 ): { readonly marks: readonly string[]; readonly next: number } | null {
+  const printed = printedAt(words, at, marks);
+  if (printed !== null && (setting.named || setting.turning || printed.count > 1)) return { marks: [printed.mark], next: at + printed.count };
   const written = markAt(words, at, setting.named);
   if (written === null) return null;
   const plain = written.side === "standard" || written.amount !== null;
   if (!setting.named && !setting.turning && !plain) return null;
-  const printed = marks.map((mark) => ({ mark, read: markAt(wordsOf(mark).words, 0, false) }));
-  const sameSide = printed.filter(({ read }) => read !== null && read.side === written.side);
-  const exact = sameSide.filter(({ read }) => read?.amount === written.amount);
+  const read = marks.map((mark) => {
+    const printedWords = wordsOf(mark).words;
+    const hit = markAt(printedWords, 0, false);
+    return { mark, read: hit, isWhole: hit?.next === printedWords.length };
+  });
+  const sameSide = read.filter(({ read }) => read !== null && read.side === written.side);
+  const exact = sameSide.filter(({ read, isWhole }) => isWhole && read?.amount === written.amount);
   const chosen = exact.length > 0 ? exact : sameSide;
   return { marks: exact.length === 1 || written.amount === null ? chosen.map(({ mark }) => mark) : [], next: written.next };
 }

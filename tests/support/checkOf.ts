@@ -11,5 +11,5 @@ export const byTable = (checked: Checked, file: string, table: { readonly source
 /** Against an independent general library: its name, and how it comes to the same number. */
 export const byLibrary = (checked: Checked, library: string, how: string): string => `${checked.name} | library ${library} | ${how}`;
 
-/** Against a law of nature or of arithmetic: a symmetry, a limit, a scaling, a sum. */
+/** Against a law of nature or of arithmetic: a symmetry, a limit, a scaling, a sum; or against trying everything. */
 export const byLaw = (checked: Checked, law: string): string => `${checked.name} | law | ${law}`;

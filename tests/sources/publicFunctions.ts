@@ -1,0 +1,47 @@
+import path from "node:path";
+import ts from "typescript";
+
+/** One function of core's public face. */
+export interface PublicFunction {
+  readonly name: string;
+  /** From the root of the project. */
+  readonly file: string;
+  /** The first sentence of its docstring. */
+  readonly sentence: string;
+}
+
+const firstSentence = (text: string): string => /^[\s\S]*?[.?!](?=\s|$)/.exec(text.trim())?.[0].replace(/\s+/g, " ") ?? text.trim();
+
+/**
+ * The functions that `core/index.ts` gives to the outside, in the order of their files and names.
+ *
+ * @param root - the project's folder
+ */
+export function publicFunctions(root: string): readonly PublicFunction[] {
+  const face = path.join(root, "core/index.ts");
+  const { options } = ts.parseJsonConfigFileContent(ts.readConfigFile(path.join(root, "tsconfig.json"), ts.sys.readFile).config, ts.sys, root);
+  const program = ts.createProgram([face], options);
+  const checker = program.getTypeChecker();
+  const source = program.getSourceFile(face);
+  const module = source === undefined ? undefined : checker.getSymbolAtLocation(source);
+  if (module === undefined) {
+    throw new Error(`${face} exports nothing`);
+  }
+  return checker
+    .getExportsOfModule(module)
+    .map((symbol) => ((symbol.flags & ts.SymbolFlags.Alias) !== 0 ? checker.getAliasedSymbol(symbol) : symbol))
+    .flatMap((symbol) => {
+      const declaration = symbol.valueDeclaration;
+      if (declaration === undefined || checker.getTypeOfSymbol(symbol).getCallSignatures().length === 0) {
+        return [];
+      }
+      return [
+        {
+          name: symbol.getName(),
+          file: path.relative(root, declaration.getSourceFile().fileName),
+          sentence: firstSentence(ts.displayPartsToString(symbol.getDocumentationComment(checker))),
+        },
+      ];
+    })
+    .sort((one, other) => (one.file === other.file ? (one.name < other.name ? -1 : 1) : one.file < other.file ? -1 : 1));
+}
