@@ -1,14 +1,20 @@
-import type { CheckedQuantity, CheckTolerances } from "./checkTolerances.ts";
+import { inRange } from "../quantity/inRange.ts";
+import { oneOf } from "../quantity/oneOf.ts";
+import { type CheckedQuantity, type CheckTolerances, type ComparedQuantity, comparedQuantities } from "./checkTolerances.ts";
+import { combinedGaugeError } from "./combinedGaugeError.ts";
+import { defaultGaugeErrors, type GaugeErrors } from "./gaugeErrors.ts";
 
 export type Verdict = "same" | "close" | "off";
 
-/** One quantity wished and measured. */
-export interface CheckRow {
-  readonly quantity: CheckedQuantity;
+/** One quantity wished and measured, in its own unit. */
+export interface CheckRow<Q extends ComparedQuantity = CheckedQuantity> {
+  readonly quantity: Q;
   readonly wanted: number;
   readonly got: number;
   /** got − wanted */
   readonly delta: number;
+  /** Below it the gauge cannot tell the two apart. */
+  readonly gaugeError: number;
   readonly tolerance: number;
   readonly verdict: Verdict;
   /** Past the second, wider limit. */
@@ -16,19 +22,60 @@ export interface CheckRow {
   readonly concerns: "feel" | "conformity";
 }
 
+/** How the numbers were come by: against a written value (one reading) or against another club (two). */
+interface Reading {
+  readonly readings: 1 | 2;
+  readonly errors: GaugeErrors;
+}
+
+const ONE_READING: Reading = { readings: 1, errors: defaultGaugeErrors };
 const SLACK = 1e-9;
 
-/** Same within half the tolerance (what the gauges hold), close within it, off past it. */
-export function checkRow(quantity: CheckedQuantity, wanted: number, got: number, tolerances: CheckTolerances): CheckRow {
-  const { tolerance, flag, concerns } = tolerances[quantity];
-  const delta = got - wanted;
+/** Every number of both tables, used by this row or not. */
+function checkTables(tolerances: CheckTolerances, errors: GaugeErrors): void {
+  for (const quantity of comparedQuantities) {
+    inRange(tolerances[quantity].tolerance, { field: `${quantity} tolerance`, unit: "", min: 0 });
+    inRange(tolerances[quantity].flag ?? 0, { field: `${quantity} flag`, unit: "", min: 0 });
+    inRange(errors[quantity].error, { field: `${quantity} gauge error`, unit: "", min: 0 });
+  }
+}
+
+/**
+ * One quantity held against what was wanted.
+ *
+ *     same: |got − wanted| ≤ e·√n     close: ≤ tolerance     off: past it
+ *
+ * Same is what the gauge, reading n times to ±e, cannot tell apart; what is past the tolerance is off even where the
+ * gauge is the coarser of the two. Tolerances and most gauge errors are common practice with no source.
+ *
+ * @param quantity - which one; its name ends in the unit of all that follows
+ * @param wanted - written, planned, or read off the other club
+ * @param got - read off this club
+ * @param tolerances - how far is close, what is flagged, what each concerns
+ * @param gauge - one reading (the default) or two, and the error of one of each quantity
+ * @returns the difference and its verdict, in the unit of the quantity
+ * @throws {DomainError} `quantity-out-of-range` when a number is not finite or a tolerance or an error is negative
+ * @throws {DomainError} `quantity-unreadable` when no such quantity is compared
+ * @see fixtures/published/gaugeError.json
+ */
+export function checkRow<Q extends ComparedQuantity>(
+  quantity: Q,
+  wanted: number,
+  got: number,
+  tolerances: CheckTolerances,
+  gauge: Reading = ONE_READING,
+): CheckRow<Q> {
+  checkTables(tolerances, gauge.errors);
+  const { tolerance, flag, concerns } = tolerances[oneOf(quantity, comparedQuantities, "quantity")];
+  const delta = inRange(got, { field: quantity, unit: "" }) - inRange(wanted, { field: `wanted ${quantity}`, unit: "" });
   const away = Math.abs(delta) - SLACK;
-  const verdict = away <= tolerance / 2 ? "same" : away <= tolerance ? "close" : "off";
-  return { quantity, wanted, got, delta, tolerance, verdict, flagged: flag !== null && away > flag, concerns };
+  const gaugeError = combinedGaugeError(gauge.errors[quantity].error, gauge.readings);
+  const verdict = away > tolerance ? "off" : away <= gaugeError ? "same" : "close";
+  return { quantity, wanted, got, delta, gaugeError, tolerance, verdict, flagged: flag !== null && away > flag, concerns };
 }
 
 /** The worst of several verdicts; null when there is none. */
-export function worstVerdict(rows: readonly CheckRow[]): Verdict | null {
+export function worstVerdict(rows: readonly { readonly verdict: Verdict }[]): Verdict | null {
   const found = new Set(rows.map(({ verdict }) => verdict));
   return (["off", "close", "same"] as const).find((verdict) => found.has(verdict)) ?? null;
 }

@@ -33,6 +33,16 @@ export interface SpecClub {
   readonly note: string | null;
   readonly measuredAt: Instant | null;
   readonly gauge: string | null;
+  /** What only a backup, a build or a complaint is measured in; left out it was not. */
+  readonly balancePointMm?: number | null;
+  readonly inertiaKgCm2?: number | null;
+  readonly frequencyCpm?: number | null;
+  /** Machine, clamp length, tip mass, grip on or off: without it a frequency compares with nothing. */
+  readonly frequencySetUp?: string | null;
+  /** Outer diameter of the grip, 2 and 6 in below the cap. */
+  readonly gripAt2InMm?: number | null;
+  readonly gripAt6InMm?: number | null;
+  readonly offsetMm?: number | null;
 }
 
 /** A player's bag as published: the live spec is the newest version. */

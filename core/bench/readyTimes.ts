@@ -1,5 +1,6 @@
 import { DomainError } from "../errors.ts";
 import { type Instant, instant } from "../kinds.ts";
+import { finiteNumbers } from "../quantity/finiteNumbers.ts";
 import { benchModel, isFinished, type ModelJob } from "./benchModel.ts";
 import { runSample } from "./benchSimulation.ts";
 import type { BenchJob, BenchSnapshot, ReadyEstimate, Spreads, StepKind } from "./benchTypes.ts";
@@ -88,6 +89,7 @@ function settled(job: BenchJob, now: Instant): ReadyEstimate {
  */
 export function* estimateInSlices(question: ReadyQuestion, sliceSamples = 25): Generator<number, readonly ReadyEstimate[], void> {
   const { snapshot, spreads, seed, samples } = question;
+  finiteNumbers({ spreads, seed, samples, sliceSamples }, "question");
   if (!Number.isInteger(samples) || samples < 1 || samples > MOST_SAMPLES) {
     throw new DomainError("quantity-out-of-range", { field: "samples", value: samples, unit: "", min: 1, max: MOST_SAMPLES });
   }
@@ -119,7 +121,7 @@ export function* estimateInSlices(question: ReadyQuestion, sliceSamples = 25): G
  * The standard error of the promise is about 1.71·σ/√samples.
  *
  * @param question - the bench, spreads, seed; samples from 1 to 100,000
- * @throws {DomainError} `quantity-out-of-range` when the number of samples is not such; `route-has-a-cycle`
+ * @throws {DomainError} `quantity-out-of-range` when the number of samples is not such or a number is not finite; `route-has-a-cycle`
  * @see Gneiting, Balabdaoui & Raftery, Journal of the Royal Statistical Society B 69 (2007), on honest forecasts
  */
 export function readyTimes(question: ReadyQuestion): readonly ReadyEstimate[] {

@@ -1,4 +1,6 @@
 import type { OrderKind } from "../kinds.ts";
+import { finiteNumbers } from "../quantity/finiteNumbers.ts";
+import { floorsOf } from "../rules/floorsOf.ts";
 import type { Route, RouteQuestion, StepKind, WaitFloors } from "./benchTypes.ts";
 import { adjustableBuild, bondedWoodBuild, ironBuild, putterBuild } from "./buildRoutes.ts";
 import {
@@ -15,12 +17,10 @@ import { type RouteRow, routeOf, withoutKinds } from "./routeRows.ts";
 import { adjustableSwap, bend, broke, check, grind, regrip, repair, stamp, turn } from "./serviceRoutes.ts";
 
 /**
- * The floors in force until a shop writes those of its own products' data sheets.
- *
- * Common practice, no source: a quick sleeve adhesive, warmed, 6 min to handle and 15 to play; a grip blown on with air
- * 4 min to handle and 15 before hard swings; 2 min to the range, which each event's venue replaces.
+ * The floors in force until a shop writes those of its own products' data sheets: a quick sleeve adhesive, warmed, a grip
+ * blown on with air, and 2 min to the range, which each event's venue replaces. Common practice, no source.
  */
-export const defaultFloors: WaitFloors = { adhesiveHandleMin: 6, adhesivePlayMin: 15, gripHandleMin: 4, gripPlayMin: 15, walkMin: 2 };
+export const defaultFloors: WaitFloors = floorsOf({ adhesive: "quickEpoxy", gripMethod: "air", walkMin: 2 });
 
 /** How a club is put together decides its route. */
 type Construction = "sleeve" | "readySleeve" | "bondedWood" | "iron" | "putter";
@@ -98,9 +98,11 @@ function builtTogether(rows: readonly RouteRow[], clubs: number): readonly Route
  *
  * @param question - `adjustable` and `readySleeved` count for woods and hybrids only, `clubsInSet` for built irons and wedges
  * @param floors - minutes from the data sheets in force and the venue's walk; waits are never planned shorter
+ * @throws {DomainError} `quantity-out-of-range` when a number is not finite
  * @see common practice, no source
  */
 export function routeFor(question: RouteQuestion, floors: WaitFloors): Route {
+  finiteNumbers({ question, floors }, "route");
   const construction = constructionOf(question);
   const rows = routes[question.kind][construction];
   return routeOf(question.kind === "build" && construction === "iron" ? builtTogether(rows, question.clubsInSet ?? 1) : rows, floors);

@@ -1,6 +1,7 @@
 import { type CheckRow, checkRow, type Verdict, worstVerdict } from "../bag/checkRow.ts";
 import { type CheckedQuantity, type CheckTolerances, checkedQuantities } from "../bag/checkTolerances.ts";
 import { clubFamily } from "../kinds.ts";
+import { finiteNumbers } from "../quantity/finiteNumbers.ts";
 import type { ClubPlan, Target } from "./plan.ts";
 
 interface FinalCheckRow extends CheckRow {
@@ -47,7 +48,7 @@ function checked(question: FinalCheckQuestion, quantity: CheckedQuantity): Final
   const { target, plan, measured, tolerances } = question;
   const wanted = target[quantity] ?? plannedValue(plan, quantity);
   const got = measured[quantity];
-  if (wanted === null || got === undefined || !Number.isFinite(got)) {
+  if (wanted === null || got === undefined) {
     return null;
   }
   const row = checkRow(quantity, wanted, got, tolerances);
@@ -64,6 +65,7 @@ function checked(question: FinalCheckQuestion, quantity: CheckedQuantity): Final
  * @returns a row for each quantity wanted and measured, what is still to be measured, and the worst of it
  */
 export function finalCheck(question: FinalCheckQuestion): FinalCheck {
+  finiteNumbers(question, "question");
   const rows = checkedQuantities.flatMap((quantity) => checked(question, quantity) ?? []);
   const wanted = (quantity: CheckedQuantity) => question.target[quantity] ?? plannedValue(question.plan, quantity);
   const unmeasured = mustBeMeasured(question).filter((quantity) => wanted(quantity) !== null && !rows.some((row) => row.quantity === quantity));

@@ -1,14 +1,15 @@
 import { bareCutLength } from "../club/bareCutLength.ts";
+import type { StagedComponent } from "../club/clubParts.ts";
 import { headMassForSwingWeight } from "../club/headMassForSwingWeight.ts";
 import { gramsPerPoint } from "../club/massAtPosition.ts";
+import { shaftTrim } from "../club/shaftTrim.ts";
 import { type TrimmedShaft, trimmedShaft } from "../club/trimmedShaft.ts";
 import { millimetres, swingWeightPoints } from "../quantity/units.ts";
 import type { Allowances } from "./allowances.ts";
 import { type HeadMassAim, headMassAim } from "./massOfHead.ts";
 import type { GripModel, HeadModel, ShaftModel, SleeveModel } from "./parts.ts";
 import type { PlanFault, Target } from "./plan.ts";
-import { headFromCapMm, type StagedComponent, stagedComponents } from "./stagedComponents.ts";
-import { trimFor } from "./trimFor.ts";
+import { headFromCapMm, stagedComponents } from "./stagedComponents.ts";
 
 /** A shaft cut for a head of one model, with everything that goes around that head. */
 export interface Fit {
@@ -38,13 +39,13 @@ export function fitAround(
 ): Fit | { readonly kind: "refused"; readonly faults: readonly PlanFault[] } {
   const { target, lengthMm, grip, allowances } = question;
   const bareCutMm = bareCutLength(millimetres(lengthMm), millimetres(headModel.boreToGroundMm), millimetres(grip.capMm));
-  const trim = trimFor(question.shaft, target.tipTrimMm ?? 0, bareCutMm, allowances.leastParallelTipMm);
+  const trim = shaftTrim(question.shaft, millimetres(target.tipTrimMm ?? 0), bareCutMm, millimetres(allowances.leastParallelTipMm));
   if (trim.kind === "refused") {
     return trim;
   }
   const shaft = trimmedShaft(question.shaft, millimetres(trim.tipTrimMm), millimetres(trim.buttTrimMm));
   const around = stagedComponents({ lengthMm, headModel, sleeve, shaft, grip, wraps: target.wraps ?? 0 }, allowances);
-  const at = millimetres(headFromCapMm(lengthMm, headModel));
+  const at = headFromCapMm(lengthMm, headModel);
   const wished = target.swingWeightPoints;
   const headMassWantedG = wished === null ? null : headMassForSwingWeight(swingWeightPoints(wished), at, around);
   const forSwingWeight = headMassWantedG === null ? null : { wantedG: headMassWantedG, gramsPerPoint: gramsPerPoint(at) };

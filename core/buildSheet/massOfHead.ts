@@ -1,8 +1,9 @@
 import type { Allowances } from "./allowances.ts";
-import { chooseWeights, type WeightSet } from "./chooseWeights.ts";
+import { chooseWeights } from "./chooseWeights.ts";
+import type { Stocked, WeightModel } from "./parts.ts";
 
 interface HeadMassPlan {
-  readonly weights: WeightSet["weights"];
+  readonly weights: ReturnType<typeof chooseWeights>["weights"];
   /** What is still missing after the weights, to be made up with lead; 0 when the wish is met or the head is too heavy. */
   readonly leadG: number;
   /** Head, weights and lead together. */
@@ -30,12 +31,6 @@ export function headMassAim(
 }
 
 /** Weights, then lead for what is left over. */
-export function massOfHead(bareG: number, aim: HeadMassAim | null, sets: readonly WeightSet[]): HeadMassPlan {
-  if (aim === null) {
-    return { weights: [], leadG: 0, massG: bareG };
-  }
-  const set = chooseWeights(sets, aim.wantedG - bareG, aim.toleranceG);
-  const missingG = aim.wantedG - bareG - set.massG;
-  const leadG = missingG > aim.toleranceG + 1e-9 ? missingG : 0;
-  return { weights: set.weights, leadG, massG: bareG + set.massG + leadG };
+export function massOfHead(bareG: number, aim: HeadMassAim | null, stock: readonly Stocked<WeightModel>[], ports: number): HeadMassPlan {
+  return aim === null ? { weights: [], leadG: 0, massG: bareG } : chooseWeights(bareG, aim, stock, ports);
 }

@@ -1,3 +1,4 @@
+import type { Attitude } from "../head/attitude.ts";
 import type { ClubName, Hand, Id } from "../kinds.ts";
 import type { GripModel, MeasuredHead, ShaftModel, SleeveModel, WeightModel } from "./parts.ts";
 
@@ -23,13 +24,6 @@ export interface Target {
   readonly grip: string | null;
   readonly rib: boolean | null;
   readonly wraps: number | null;
-}
-
-/** The three readings of a head with its sleeve set; soled loft never changes with the sleeve. */
-export interface Attitude {
-  readonly squaredLoftDeg: number;
-  readonly soledFaceDeg: number;
-  readonly seatedLieDeg: number;
 }
 
 /** A head with its sleeve at a printed mark (or bonded), and how far it is from the wish. */

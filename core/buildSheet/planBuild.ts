@@ -1,7 +1,6 @@
 import { assembledClub } from "../club/assembledClub.ts";
+import { dryTargets } from "../club/dryTargets.ts";
 import { clubFamily } from "../kinds.ts";
-import { weightSets } from "./chooseWeights.ts";
-import { dryTargets } from "./dryTargets.ts";
 import { type Fit, fitAround } from "./fitAround.ts";
 import { fromStock, shortageOf } from "./fromStock.ts";
 import { massOfHead } from "./massOfHead.ts";
@@ -40,14 +39,14 @@ function suitableStock({ target, parts }: PlanQuestion) {
 function planned(question: PlanQuestion, { choice, runnersUp, fit, shaft, grip, lengthMm }: Chosen): ClubPlan {
   const { target, reference, parts, allowances } = question;
   const { model } = choice.head;
-  const head = massOfHead(choice.head.massG, fit.aim, weightSets(parts.weights, allowances.weightPorts[model.family]));
+  const head = massOfHead(choice.head.massG, fit.aim, parts.weights, allowances.weightPorts[model.family]);
   const components = [...fit.around, headComponent(lengthMm, model, head.massG, allowances)];
-  const club = assembledClub(components);
+  const { totalMassG, balancePointMm, swingWeightPoints, inertiaKgCm2 } = assembledClub(components);
   return {
     version: 1,
     club: target.club,
     target,
-    choice: withSwingWeightMiss(choice, target.swingWeightPoints, club.swingWeightPoints, allowances.swingWeightPoints),
+    choice: withSwingWeightMiss(choice, target.swingWeightPoints, swingWeightPoints, allowances.swingWeightPoints),
     runnersUp,
     shaft: { model: shaft.model, place: shaft.place, placeId: shaft.placeId },
     grip: { model: grip.model, place: grip.place, placeId: grip.placeId },
@@ -60,7 +59,7 @@ function planned(question: PlanQuestion, { choice, runnersUp, fit, shaft, grip, 
     trimmedShaftBalanceFromButtMm: fit.shaft.balanceFromButtMm,
     logo: target.logo,
     ...dryTargets(components, grip.model.capMm),
-    predicted: { lengthMm, ...club },
+    predicted: { lengthMm, swingWeightPoints, totalMassG, balancePointMm, inertiaKgCm2 },
     headMassWantedG: fit.headMassWantedG,
     leadG: head.leadG,
     changes: reference === null ? [] : changesFrom(reference, target),

@@ -1,3 +1,4 @@
+import { finiteNumbers } from "../quantity/finiteNumbers.ts";
 import type { PlanResult } from "./plan.ts";
 import { planBuild } from "./planBuild.ts";
 import type { PlanQuestion } from "./planQuestion.ts";
@@ -14,8 +15,9 @@ import { planSwap } from "./planSwap.ts";
  *
  * @param question - target, kind, the club it is like, parts in reach, allowances and tolerances
  * @returns the plan; or every fault at once: what is missing, what is short with the nearest in reach, what cannot be cut
- * @throws {DomainError} `balance-outside-model` or `quantity-out-of-range` when a part was recorded with impossible values
+ * @throws {DomainError} `balance-outside-model` or `quantity-out-of-range` when a part was recorded with impossible values or any number is not finite
  */
 export function planClub(question: PlanQuestion): PlanResult {
+  finiteNumbers(question, "question");
   return question.kind === "build" ? planBuild(question) : planSwap(question);
 }

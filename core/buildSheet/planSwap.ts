@@ -1,7 +1,6 @@
 import { gramsPerPoint, pointsOfMass } from "../club/massAtPosition.ts";
 import { clubFamily } from "../kinds.ts";
-import { grams, millimetres } from "../quantity/units.ts";
-import { weightSets } from "./chooseWeights.ts";
+import { grams } from "../quantity/units.ts";
 import { type HeadMassAim, headMassAim, massOfHead } from "./massOfHead.ts";
 import type { HeadModel, SleeveModel } from "./parts.ts";
 import type { ClubPlan, HeadChoice, PlanFault, PlanResult } from "./plan.ts";
@@ -46,7 +45,7 @@ function wantedForSwingWeight({ target, reference }: PlanQuestion, model: HeadMo
   if (wished == null || standing == null || headMassG == null || lengthMm == null) {
     return null;
   }
-  const perPoint = gramsPerPoint(millimetres(headFromCapMm(lengthMm, model)));
+  const perPoint = gramsPerPoint(headFromCapMm(lengthMm, model));
   return { wantedG: headMassG + (wished - standing) * perPoint, gramsPerPoint: perPoint };
 }
 
@@ -64,7 +63,7 @@ function predicted(question: PlanQuestion, model: HeadModel, massG: number): Clu
     swingWeightPoints:
       swingWeightPoints === null || exchangedG === null || lengthMm === null
         ? null
-        : swingWeightPoints + pointsOfMass(grams(exchangedG), millimetres(headFromCapMm(lengthMm, model))),
+        : swingWeightPoints + pointsOfMass(grams(exchangedG), headFromCapMm(lengthMm, model)),
     totalMassG: totalMassG === null || exchangedG === null ? null : totalMassG + exchangedG,
     balancePointMm: null,
     inertiaKgCm2: null,
@@ -74,7 +73,7 @@ function predicted(question: PlanQuestion, model: HeadModel, massG: number): Clu
 function planned(question: PlanQuestion, choice: HeadChoice, runnersUp: readonly HeadChoice[], changes: readonly string[]): ClubPlan {
   const { target, reference, parts, allowances } = question;
   const { model } = choice.head;
-  const head = massOfHead(choice.head.massG, aimFor(question, model), weightSets(parts.weights, allowances.weightPorts[model.family]));
+  const head = massOfHead(choice.head.massG, aimFor(question, model), parts.weights, allowances.weightPorts[model.family]);
   const expected = predicted(question, model, head.massG);
   return {
     version: 1,

@@ -1,6 +1,7 @@
 import type { SpecClub } from "../bag/specClub.ts";
 import { turnedMark } from "../head/turnedMark.ts";
 import type { ClubFamily, ClubName, Hand } from "../kinds.ts";
+import { finiteNumbers } from "../quantity/finiteNumbers.ts";
 import type { Amount, BuildRequest, Clauses, Wish } from "./buildRequest.ts";
 import { keptFromReference } from "./keptFromReference.ts";
 import type { SleeveModel } from "./parts.ts";
@@ -85,6 +86,7 @@ function resolvedAmounts(clauses: Clauses, reference: SpecClub | null, keeps: Re
  *   or leads outside what a club can be
  */
 export function resolveTarget(question: TargetQuestion): ResolvedTarget {
+  finiteNumbers(question, "question");
   const { reference, family, club, hand } = question;
   const { clauses } = question.request;
   const keeps = keptFromReference(clauses, reference, family);

@@ -1,12 +1,11 @@
-import type { ClubComponent } from "../club/assembledClub.ts";
+import { withoutHead } from "../club/builtClub.ts";
+import type { HeadCentre, SmallPart, StagedComponent } from "../club/clubParts.ts";
+import { componentsAroundHead } from "../club/componentsAroundHead.ts";
+import { headComponent as headAt } from "../club/headComponent.ts";
 import type { TrimmedShaft } from "../club/trimmedShaft.ts";
+import { grams, kilogramSquareCentimetres, type Millimetres, millimetres } from "../quantity/units.ts";
 import type { Allowances } from "./allowances.ts";
 import type { GripModel, HeadModel, SleeveModel } from "./parts.ts";
-
-/** A part of the club, and when it comes on: lying ready, at bonding, or at gripping. */
-export interface StagedComponent extends ClubComponent {
-  readonly stage: "ready" | "bond" | "grip";
-}
 
 /** The parts around a head of one model, all but the head itself. */
 interface PartsAround {
@@ -18,48 +17,43 @@ interface PartsAround {
   readonly wraps: number;
 }
 
-const GRAM_SQUARE_MM_PER_KG_SQUARE_CM = 1e5;
-
 /** Where the centre of a head lies, from the end of the grip cap. */
-export const headFromCapMm = (lengthMm: number, headModel: HeadModel): number => lengthMm - headModel.centreAboveGroundMm;
+export const headFromCapMm = (lengthMm: number, headModel: HeadModel): Millimetres => millimetres(lengthMm - headModel.centreAboveGroundMm);
 
-/** The head as a component, with its inertia about its own centre and its distance from the shaft axis. */
+const centreOf = (headModel: HeadModel, allowances: Allowances): HeadCentre => ({
+  upShaftMm: headModel.centreAboveGroundMm,
+  fromAxisMm: millimetres(allowances.headFromAxisMm[headModel.family]),
+});
+
+/** The head as a component, its inertia about its own centre as allowed for its family. */
 export function headComponent(lengthMm: number, headModel: HeadModel, massG: number, allowances: Allowances): StagedComponent {
-  const awayKgCm2 = (massG * allowances.headFromAxisMm[headModel.family] ** 2) / GRAM_SQUARE_MM_PER_KG_SQUARE_CM;
-  return {
-    name: "head",
-    stage: "ready",
-    massG,
-    fromCapMm: headFromCapMm(lengthMm, headModel),
-    ownInertiaKgCm2: allowances.headOwnInertiaKgCm2[headModel.family] + awayKgCm2,
-  };
+  const head = { massG: grams(massG), ownInertiaKgCm2: kilogramSquareCentimetres(allowances.headOwnInertiaKgCm2[headModel.family]) };
+  return headAt(head, millimetres(lengthMm), centreOf(headModel, allowances));
 }
 
-/** Everything around the head, each part at its place from the end of the grip cap. */
-export function stagedComponents(parts: PartsAround, allowances: Allowances): readonly StagedComponent[] {
-  const { grip, shaft, sleeve } = parts;
-  const boreFromCapMm = parts.lengthMm - parts.headModel.boreToGroundMm;
-  const tapeG = allowances.tapeG + parts.wraps * allowances.wrapG;
-  const adhesiveG = sleeve === null ? allowances.bondedFerruleAndGlueG : allowances.sleevedFerruleAndGlueG;
+function smallParts(sleeve: SleeveModel | null, wraps: number, allowances: Allowances): readonly SmallPart[] {
+  const glueG = sleeve === null ? allowances.bondedFerruleAndGlueG : allowances.sleevedFerruleAndGlueG;
+  const inBore = (mm: number) => ({ from: "bore", upShaftMm: millimetres(mm) }) as const;
   return [
+    ...(sleeve === null ? [] : [{ name: "sleeve" as const, massG: sleeve.massG, at: inBore(allowances.sleeveAboveBoreMm) }]),
+    { name: "ferrule and glue", massG: grams(glueG), at: inBore(allowances.ferruleAndGlueAboveBoreMm) },
     {
-      name: "shaft",
-      stage: "ready",
-      massG: shaft.massG,
-      fromCapMm: grip.capMm + shaft.balanceFromButtMm,
-      ownInertiaKgCm2: shaft.ownInertiaKgCm2,
-    },
-    ...(sleeve === null
-      ? []
-      : [{ name: "sleeve", stage: "ready" as const, massG: sleeve.massG, fromCapMm: boreFromCapMm - allowances.sleeveAboveBoreMm }]),
-    { name: "ferrule and glue", stage: "bond", massG: adhesiveG, fromCapMm: boreFromCapMm - allowances.ferruleAndGlueAboveBoreMm },
-    { name: "tape", stage: "grip", massG: tapeG, fromCapMm: allowances.tapeFromCapMm },
-    {
-      name: "grip",
-      stage: "grip",
-      massG: grip.massG,
-      fromCapMm: grip.centreFromCapMm,
-      ownInertiaKgCm2: (grip.massG * allowances.gripGyrationMm ** 2) / GRAM_SQUARE_MM_PER_KG_SQUARE_CM,
+      name: "tape",
+      massG: grams(allowances.tapeG + wraps * allowances.wrapG),
+      at: { from: "cap", mm: millimetres(allowances.tapeFromCapMm) },
     },
   ];
+}
+
+/** Everything around the head of a planned club, what nobody wrote taken from the allowances. */
+export function stagedComponents(parts: PartsAround, allowances: Allowances): readonly StagedComponent[] {
+  const around = componentsAroundHead({
+    playingLengthMm: millimetres(parts.lengthMm),
+    boreToGroundMm: parts.headModel.boreToGroundMm,
+    headCentre: centreOf(parts.headModel, allowances),
+    shaft: parts.shaft,
+    grip: { ...parts.grip, gyrationMm: millimetres(allowances.gripGyrationMm) },
+    small: smallParts(parts.sleeve, parts.wraps, allowances),
+  });
+  return withoutHead(around);
 }

@@ -1,13 +1,6 @@
-import { DomainError } from "../errors.ts";
 import { inRange } from "../quantity/inRange.ts";
 import { type Grams, grams, type KilogramSquareCentimetres, kilogramSquareCentimetres, type Millimetres, millimetres } from "../quantity/units.ts";
-
-/** A shaft before it is cut. */
-interface RawShaft {
-  readonly rawLengthMm: number;
-  readonly rawMassG: number;
-  readonly balanceFromTipMm: number;
-}
+import { linearDensity, type RawShaft } from "./linearDensity.ts";
 
 /** A shaft as cut. */
 export interface TrimmedShaft {
@@ -21,27 +14,13 @@ export interface TrimmedShaft {
 
 const GRAM_SQUARE_MM_PER_KG_SQUARE_CM = 1e5;
 
-/** Density a + b·u along the shaft, u from the tip, in g/mm and g/mm². */
-function linearDensity(raw: RawShaft): { readonly a: number; readonly b: number } {
-  const lengthMm = inRange(raw.rawLengthMm, { field: "rawLengthMm", unit: "mm", min: 1, max: 2000 });
-  const massG = inRange(raw.rawMassG, { field: "rawMassG", unit: "g", min: Number.MIN_VALUE, max: 500 });
-  const balanceMm = inRange(raw.balanceFromTipMm, { field: "balanceFromTipMm", unit: "mm" });
-  const [minMm, maxMm] = [lengthMm / 3, (2 * lengthMm) / 3];
-  if (!(balanceMm > minMm && balanceMm < maxMm)) {
-    throw new DomainError("balance-outside-model", { balanceFromTipMm: balanceMm, minMm, maxMm });
-  }
-  const b = (12 * massG * (balanceMm - lengthMm / 2)) / lengthMm ** 3;
-  return { a: massG / lengthMm - (b * lengthMm) / 2, b };
-}
-
 /**
  * Mass and balance of a shaft after it is cut at the tip and at the butt.
  *
- *     λ(u) = a + b·u,   b = 12·m·(B − L/2)/L³,   a = m/L − b·L/2,   u from the tip
- *     m' = ∫ λ du,   B' = ∫ λ·u du / m' − t,   between u = t and u = L − c
+ *     m' = ∫ λ du,   B' = ∫ λ·u du / m' − t,   between u = t and u = L − c, u from the tip
  *
- * Density that changes evenly along the shaft: holds only for L/3 < B < 2L/3, and not for stepped steel or a
- * counterweighted butt. There the cut-offs, weighed, are nearer than this.
+ * λ is `linearDensity`, which changes evenly along the shaft: holds only for L/3 < B < 2L/3, and not for stepped steel or a
+ * counterweighted butt. There `trimmedByOffCuts` is nearer.
  *
  * @param raw - L and B (from the tip) in mm, m in g, before trimming
  * @param tipTrim - t in mm, cut off the tip

@@ -1,5 +1,6 @@
 import { inRange } from "./inRange.ts";
 import { HIGHEST_POINTS, LOWEST_POINTS } from "./swingWeightScale.ts";
+import type { SwingWeightPoints } from "./units.ts";
 
 const POINTS_PER_LETTER = 10;
 const LETTERS = "ABCDEFG";
@@ -14,7 +15,7 @@ const LETTERS = "ABCDEFG";
  * @throws {DomainError} `quantity-out-of-range` when it is not finite
  * @see fixtures/published/swingWeightScale.json
  */
-export function swingWeightLabel(points: number): string {
+export function swingWeightLabel(points: SwingWeightPoints): string {
   const quarter = Math.round(inRange(points, { field: "swingWeightPoints", unit: "points" }) * 4) / 4;
   if (quarter < LOWEST_POINTS) {
     return "below A0";

@@ -1,5 +1,5 @@
 import { inRange } from "./inRange.ts";
-import { GRAMS_PER_OUNCE, MM_PER_INCH, type SwingWeightPoints, swingWeightPoints } from "./units.ts";
+import { GRAMS_PER_OUNCE, type InchOunces, inchOunces, MM_PER_INCH, type SwingWeightPoints, swingWeightPoints } from "./units.ts";
 
 /**
  * One point of the 14-inch scale, in inch-ounces. A second rule, 50 gram-inches a point, is a rounding of the same
@@ -15,6 +15,13 @@ export const GRAM_MM_PER_POINT = INCH_OUNCES_PER_POINT * GRAMS_PER_OUNCE * MM_PE
 /** The ends of the printed scale, A0 and G10. */
 export const LOWEST_POINTS = -30;
 export const HIGHEST_POINTS = 40;
+/** Far past any club: what 5 kg come to at 2 m. */
+const MOST_INCH_OUNCES = 12_000;
+const MOST_POINTS = 6700;
+
+/** A moment on a swing-weight scale that can be. */
+export const checkedInchOunces = (moment: InchOunces): number =>
+  inRange(moment, { field: "inchOunces", unit: "in-oz", min: -MOST_INCH_OUNCES, max: MOST_INCH_OUNCES });
 
 /**
  * Swing-weight points of a moment on the 14-inch scale.
@@ -23,14 +30,13 @@ export const HIGHEST_POINTS = 40;
  *
  * Exact by the definition of the scale; D0 is 0.
  *
- * @param inchOunces - S in in-oz
+ * @param moment - S in in-oz
  * @returns points, D0 = 0
- * @throws {DomainError} `quantity-out-of-range` when S is not finite
+ * @throws {DomainError} `quantity-out-of-range` when S is impossible
  * @see fixtures/published/swingWeightScale.json
  */
-export function pointsFromInchOunces(inchOunces: number): SwingWeightPoints {
-  const moment = inRange(inchOunces, { field: "inchOunces", unit: "in-oz" });
-  return swingWeightPoints((moment - INCH_OUNCES_AT_D0) / INCH_OUNCES_PER_POINT);
+export function pointsFromInchOunces(moment: InchOunces): SwingWeightPoints {
+  return swingWeightPoints((checkedInchOunces(moment) - INCH_OUNCES_AT_D0) / INCH_OUNCES_PER_POINT);
 }
 
 /**
@@ -42,9 +48,10 @@ export function pointsFromInchOunces(inchOunces: number): SwingWeightPoints {
  *
  * @param points - p, D0 = 0
  * @returns in-oz
- * @throws {DomainError} `quantity-out-of-range` when p is not finite
+ * @throws {DomainError} `quantity-out-of-range` when p is impossible
  * @see fixtures/published/swingWeightScale.json
  */
-export function inchOuncesFromPoints(points: SwingWeightPoints): number {
-  return INCH_OUNCES_AT_D0 + INCH_OUNCES_PER_POINT * inRange(points, { field: "swingWeightPoints", unit: "points" });
+export function inchOuncesFromPoints(points: SwingWeightPoints): InchOunces {
+  const onScale = inRange(points, { field: "swingWeightPoints", unit: "points", min: -MOST_POINTS, max: MOST_POINTS });
+  return inchOunces(INCH_OUNCES_AT_D0 + INCH_OUNCES_PER_POINT * onScale);
 }

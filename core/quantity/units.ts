@@ -1,4 +1,5 @@
 import type { Quantity } from "../kinds.ts";
+import { inRange } from "./inRange.ts";
 
 export type Grams = Quantity<"g">;
 export type Millimetres = Quantity<"mm">;
@@ -13,6 +14,7 @@ export type CyclesPerMinute = Quantity<"cpm">;
 export type NewtonSquareMetres = Quantity<"N·m²">;
 export type Seconds = Quantity<"s">;
 
+/* These name the unit of a number and look at nothing: whatever takes a quantity refuses what it cannot be. */
 export const grams = (n: number): Grams => n as Grams;
 export const millimetres = (n: number): Millimetres => n as Millimetres;
 export const degrees = (n: number): Degrees => n as Degrees;
@@ -28,5 +30,5 @@ export const MM_PER_INCH = 25.4;
 /** Exact by definition (avoirdupois ounce). */
 export const GRAMS_PER_OUNCE = 28.349523125;
 
-export const inchesFromMm = (mm: number): number => mm / MM_PER_INCH;
-export const mmFromInches = (inches: number): Millimetres => millimetres(inches * MM_PER_INCH);
+export const inchesFromMm = (mm: number): number => inRange(mm, { field: "length", unit: "mm" }) / MM_PER_INCH;
+export const mmFromInches = (inches: number): Millimetres => millimetres(inRange(inches, { field: "length", unit: "in" }) * MM_PER_INCH);

@@ -1,8 +1,10 @@
 import type { MeasuredHead, SleeveModel } from "../buildSheet/parts.ts";
-import type { Attitude, Deviation, HeadChoice, Target } from "../buildSheet/plan.ts";
+import type { Deviation, HeadChoice, Target } from "../buildSheet/plan.ts";
+import type { Attitude } from "../head/attitude.ts";
 import { bondedAttitude } from "../head/attitudeOf.ts";
 import { sleeveChart } from "../head/sleeveChart.ts";
 import { clubFamily } from "../kinds.ts";
+import { finiteNumbers } from "../quantity/finiteNumbers.ts";
 import { headDeviations, type MassReached, type MassWish, massReached } from "./headDeviations.ts";
 import type { SelectionTolerances } from "./selectionTolerances.ts";
 
@@ -109,6 +111,7 @@ const byText = (one: string, other: string) => (one < other ? -1 : one > other ?
  * @throws {DomainError} `quantity-out-of-range` when a head or sleeve was recorded with an impossible angle
  */
 export function chooseHeads(question: HeadQuestion): readonly HeadChoice[] {
+  finiteNumbers(question, "question");
   const band = ({ choice }: Ranked) => Math.floor(choice.score / question.tolerances.scoreBand + 1e-9);
   return question.heads
     .filter((head) => isCandidate(head, question.target))

@@ -1,5 +1,6 @@
 import type { MeasuredHead } from "../buildSheet/parts.ts";
-import type { Attitude, Deviation, Target } from "../buildSheet/plan.ts";
+import type { Deviation, Target } from "../buildSheet/plan.ts";
+import type { Attitude } from "../head/attitude.ts";
 import type { SelectionTolerances } from "./selectionTolerances.ts";
 
 /** The mass a head should have, and the sums of removable weights that may be screwed to it. */

@@ -67,9 +67,9 @@ describe("resolveTarget", () => {
   });
 
   it("refuses a relative wish that leads past what a club can be", () => {
-    const { faults } = resolve({ lengthMm: by(-1000), soledFaceDeg: exactly(Number.NaN) });
+    const { faults } = resolve({ lengthMm: by(-1000), soledFaceDeg: exactly(10.5) });
     expect(faults).toEqual([
-      { code: "out-of-range", quantity: "soledFaceDeg", value: Number.NaN, min: -10, max: 10 },
+      { code: "out-of-range", quantity: "soledFaceDeg", value: 10.5, min: -10, max: 10 },
       { code: "out-of-range", quantity: "lengthMm", value: expect.closeTo(149.35, 6), min: 457.2, max: 1320.8 },
     ]);
   });

@@ -1,111 +1,148 @@
 import fc from "fast-check";
-import { glMatrix, quat, vec3 } from "gl-matrix";
 import { describe, expect, it } from "vitest";
-import { attitudeOf } from "../../../core/head/attitudeOf.ts";
+import { attitudeFrom, readings } from "../../../core/head/attitude.ts";
+import { attitudeOf, bondedAttitude } from "../../../core/head/attitudeOf.ts";
+import type { Hand } from "../../../core/kinds.ts";
 import published from "../../../fixtures/published/sleeveGeometry.json" with { type: "json" };
+import sensitivity from "../../../fixtures/published/sleeveSensitivity.json" with { type: "json" };
+import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
+import { attitudeByQuaternions } from "./byQuaternions.ts";
+import { bareHead, between, someHeads, someTilts, tilted } from "./someAngles.ts";
+import { spoiled } from "./spoiled.ts";
 
-fc.configureGlobal({ seed: 20270503 });
+const head = bareHead(published.head);
 
-/** Double precision: the library works in single precision otherwise. */
-glMatrix.setMatrixArrayType(Array);
-
-const rad = (deg: number) => (deg * Math.PI) / 180;
-const deg = (radians: number) => (radians * 180) / Math.PI;
-
-const rotated = (vector: vec3, axis: vec3, angleRad: number): vec3 =>
-  vec3.transformQuat(vec3.create(), vector, quat.setAxisAngle(quat.create(), axis, angleRad));
-
-/** The squared loft found by rolling the posed head about its shaft until the face looks at the target. */
-function loftAfterRolling(normal: vec3, shaft: vec3): number {
-  const sideways = (roll: number) => rotated(normal, shaft, roll)[1] ?? 0;
-  const step = (low: number, high: number, left: number): number => {
-    const middle = (low + high) / 2;
-    if (left === 0) {
-      return middle;
-    }
-    return sideways(low) * sideways(middle) <= 0 ? step(low, middle, left - 1) : step(middle, high, left - 1);
-  };
-  const roll = step(-0.6, 0.6, 60);
-  return deg(Math.asin(rotated(normal, shaft, roll)[2] ?? 0));
-}
-
-/** Everything by quaternions: tilt the bore about the axes of the soled head, yaw, then roll. */
-function byQuaternions(loft: number, face: number, lie: number, tilt: number, clock: number) {
-  const bore = vec3.fromValues(0, Math.cos(rad(lie)), Math.sin(rad(lie)));
-  const upright = vec3.fromValues(0, -Math.sin(rad(lie)), Math.cos(rad(lie)));
-  const lean = vec3.scaleAndAdd(vec3.create(), vec3.fromValues(Math.cos(rad(clock)), 0, 0), upright, Math.sin(rad(clock)));
-  const shaft = rotated(bore, vec3.normalize(vec3.create(), vec3.cross(vec3.create(), bore, lean)), rad(tilt));
-  const normal = vec3.fromValues(Math.cos(rad(loft)) * Math.cos(rad(face)), -Math.cos(rad(loft)) * Math.sin(rad(face)), Math.sin(rad(loft)));
-  const yaw = Math.atan2(shaft[0] ?? 0, shaft[1] ?? 0);
-  const vertical = vec3.fromValues(0, 0, 1);
-  const [standing, facing] = [rotated(shaft, vertical, yaw), rotated(normal, vertical, yaw)];
-  return {
-    squaredLoftDeg: loftAfterRolling(facing, standing),
-    soledFaceDeg: deg(Math.atan2(-(facing[1] ?? 0), facing[0] ?? 0)),
-    seatedLieDeg: deg(Math.asin(standing[2] ?? 0)),
-  };
-}
-
-describe(`attitudeOf (${published.source})`, () => {
+describe(byTable(attitudeOf, "sleeveGeometry", published), () => {
   it.each(published.rows)("with $tiltDeg° at $clockDeg on the clock", ({ tiltDeg, clockDeg, ...wanted }) => {
-    const got = attitudeOf({ ...published.head, hand: "right" }, { tiltDeg, clockDeg });
-    expect(Math.abs(got.squaredLoftDeg - wanted.squaredLoftDeg)).toBeLessThan(published.tolerance);
-    expect(Math.abs(got.soledFaceDeg - wanted.soledFaceDeg)).toBeLessThan(published.tolerance);
-    expect(Math.abs(got.seatedLieDeg - wanted.seatedLieDeg)).toBeLessThan(published.tolerance);
+    const got = attitudeOf(head, tilted(tiltDeg, clockDeg));
+    for (const reading of readings) {
+      expect(Math.abs(got[reading] - wanted[reading]), reading).toBeLessThan(published.tolerance);
+    }
+  });
+});
+
+describe(byTable(bondedAttitude, "sleeveGeometry", published), () => {
+  it.each(published.faceSquared)("squares a face 2° open at lie $designLieDeg to $squaredLoftDeg°", ({ designLieDeg, squaredLoftDeg }) => {
+    const got = bondedAttitude(bareHead({ ...published.faceSquaredHead, designLieDeg }));
+    expect(Math.abs(got.squaredLoftDeg - squaredLoftDeg)).toBeLessThan(published.tolerance);
+    expect(Math.abs(got.squaredLoftAtDesignLieDeg - squaredLoftDeg)).toBeLessThan(published.tolerance);
+  });
+});
+
+describe(byTable(attitudeOf, "sleeveSensitivity", sensitivity), () => {
+  const tiltDeg = 0.01;
+  /** By how much a reading grows per degree of tilt, from one place on the clock to the opposite. */
+  const slope = (reading: (typeof readings)[number], designLieDeg: number, clockDeg: number, soledLoftDeg = 10) => {
+    const at = (place: number) => attitudeOf(bareHead({ soledLoftDeg, soledFaceDeg: 0, designLieDeg }), tilted(tiltDeg, place))[reading];
+    return (at(clockDeg) - at(clockDeg + 180)) / (2 * tiltDeg);
+  };
+
+  it.each(sensitivity.rows)("gains $loftPerTilt° of loft a degree at lie $designLieDeg", ({ designLieDeg, ...wanted }) => {
+    const [loft, face] = [slope("squaredLoftDeg", designLieDeg, 0), slope("soledFaceDeg", designLieDeg, 0)];
+    expect(Math.abs(loft - wanted.loftPerTilt)).toBeLessThan(sensitivity.tolerance);
+    expect(Math.abs(-face - wanted.faceClosedPerTilt)).toBeLessThan(sensitivity.tolerance);
+    expect(Math.abs(-face / loft - wanted.facePerLoft)).toBeLessThan(sensitivity.tolerance);
   });
 
-  it.each(published.faceSquared)("squares a face 2° open at lie $designLieDeg to $squaredLoftDeg°", ({ designLieDeg, squaredLoftDeg }) => {
-    const got = attitudeOf({ ...published.faceSquaredHead, designLieDeg, hand: "right" }, { tiltDeg: 0, clockDeg: 0 });
-    expect(Math.abs(got.squaredLoftDeg - squaredLoftDeg)).toBeLessThan(published.tolerance);
+  it("gains a tenth of the upright lean as loft at the design lie, none at the seated lie", () => {
+    const { designLieDeg, soledLoftDeg, loftAtDesignLiePerTilt, tolerance } = sensitivity.upright;
+    expect(Math.abs(slope("squaredLoftAtDesignLieDeg", designLieDeg, 90, soledLoftDeg) - loftAtDesignLiePerTilt)).toBeLessThan(tolerance);
+    expect(slope("squaredLoftDeg", designLieDeg, 90, soledLoftDeg)).toBeCloseTo(0, 9);
+  });
+});
+
+describe(byLibrary(attitudeOf, "gl-matrix", "tilt, yaw and roll in the world by quaternions, the roll found by bisection"), () => {
+  it("agrees to 1e-9° in either hand", () => {
+    fc.assert(
+      fc.property(someHeads, someTilts, (someHead, tilt) => {
+        const [got, wanted] = [attitudeOf(someHead, tilt), attitudeByQuaternions(someHead, tilt)];
+        for (const reading of readings) {
+          expect(Math.abs(got[reading] - wanted[reading]), reading).toBeLessThan(1e-9);
+        }
+      }),
+    );
+  });
+});
+
+describe(byLaw(attitudeOf, "mirrored hands mirror"), () => {
+  it("reads a left head at a mark as a right head at the mark across", () => {
+    fc.assert(
+      fc.property(someHeads, someTilts, (someHead, { tiltDeg, clockDeg }) => {
+        const left = attitudeOf({ ...someHead, hand: "left" }, tilted(tiltDeg, clockDeg));
+        const right = attitudeOf({ ...someHead, hand: "right" }, tilted(tiltDeg, -clockDeg));
+        expect(left).toEqual(attitudeFrom((reading) => expect.closeTo(right[reading], 9)));
+      }),
+    );
+  });
+});
+
+describe(byLaw(attitudeOf, "no tilt changes nothing, and a full turn of the clock comes back"), () => {
+  it("reads the bare head at zero tilt wherever the clock stands", () => {
+    fc.assert(
+      fc.property(someHeads, between(-360, 360), (someHead, clockDeg) => {
+        const got = attitudeOf(someHead, tilted(0, clockDeg));
+        expect(got.seatedLieDeg).toBeCloseTo(someHead.designLieDeg, 9);
+        expect(got.soledFaceDeg).toBeCloseTo(someHead.soledFaceDeg, 9);
+        expect(got).toEqual(attitudeFrom((reading) => expect.closeTo(bondedAttitude(someHead)[reading], 9)));
+      }),
+    );
+  });
+
+  it("reads the soled loft as squared loft when the face is square", () => {
+    fc.assert(
+      fc.property(someHeads, ({ soledLoftDeg, designLieDeg }) => {
+        expect(bondedAttitude(bareHead({ soledLoftDeg, soledFaceDeg: 0, designLieDeg })).squaredLoftDeg).toBeCloseTo(soledLoftDeg, 9);
+      }),
+    );
+  });
+
+  it("reads the same a full turn on", () => {
+    fc.assert(
+      fc.property(someHeads, someTilts, (someHead, { tiltDeg, clockDeg }) => {
+        const [here, around] = [attitudeOf(someHead, tilted(tiltDeg, clockDeg)), attitudeOf(someHead, tilted(tiltDeg, clockDeg - 360))];
+        expect(around).toEqual(attitudeFrom((reading) => expect.closeTo(here[reading], 9)));
+      }),
+    );
   });
 });
 
 describe("attitudeOf", () => {
-  const angles = fc.record({
-    loft: fc.double({ min: 5, max: 30, noNaN: true }),
-    face: fc.double({ min: -3, max: 3, noNaN: true }),
-    lie: fc.double({ min: 54, max: 64, noNaN: true }),
-    tilt: fc.double({ min: 0.25, max: 4, noNaN: true }),
-    clock: fc.double({ min: 0, max: 360, noNaN: true }),
+  it("refuses every number of its call when it is none", () => {
+    for (const { where, args } of spoiled([head, tilted(1, 45)] as const)) {
+      expect(() => attitudeOf(...args), where).toThrow("quantity-out-of-range");
+    }
   });
 
-  it("agrees with quaternions and a roll found by bisection", () => {
-    fc.assert(
-      fc.property(angles, ({ loft, face, lie, tilt, clock }) => {
-        const head = { soledLoftDeg: loft, soledFaceDeg: face, designLieDeg: lie, hand: "right" as const };
-        const [got, wanted] = [attitudeOf(head, { tiltDeg: tilt, clockDeg: clock }), byQuaternions(loft, face, lie, tilt, clock)];
-        expect(Math.abs(got.seatedLieDeg - wanted.seatedLieDeg)).toBeLessThan(1e-9);
-        expect(Math.abs(got.soledFaceDeg - wanted.soledFaceDeg)).toBeLessThan(1e-9);
-        expect(Math.abs(got.squaredLoftDeg - wanted.squaredLoftDeg)).toBeLessThan(1e-9);
-      }),
-    );
-  });
-
-  it("mirrors the clock for the left hand", () => {
-    fc.assert(
-      fc.property(angles, ({ loft, face, lie, tilt, clock }) => {
-        const head = { soledLoftDeg: loft, soledFaceDeg: face, designLieDeg: lie };
-        const left = attitudeOf({ ...head, hand: "left" }, { tiltDeg: tilt, clockDeg: clock });
-        const right = attitudeOf({ ...head, hand: "right" }, { tiltDeg: tilt, clockDeg: 360 - clock });
-        expect(left.squaredLoftDeg).toBeCloseTo(right.squaredLoftDeg, 9);
-        expect(left.soledFaceDeg).toBeCloseTo(right.soledFaceDeg, 9);
-        expect(left.seatedLieDeg).toBeCloseTo(right.seatedLieDeg, 9);
-      }),
-    );
-  });
-
-  it("makes a mark upright in the right hand flat in the left", () => {
-    const head = { soledLoftDeg: 9, soledFaceDeg: 0, designLieDeg: 58 };
-    expect(attitudeOf({ ...head, hand: "right" }, { tiltDeg: 1, clockDeg: 90 }).seatedLieDeg).toBeCloseTo(59, 9);
-    expect(attitudeOf({ ...head, hand: "left" }, { tiltDeg: 1, clockDeg: 90 }).seatedLieDeg).toBeCloseTo(57, 9);
+  it("refuses a hand that is none", () => {
+    expect(() => attitudeOf({ ...head, hand: "both" as Hand }, tilted(1, 0))).toThrow("quantity-unreadable");
   });
 
   it.each([
-    ["a loft that is no number", { soledLoftDeg: Number.NaN }],
-    ["a lie of 20°", { designLieDeg: 20 }],
-    ["an infinite face", { soledFaceDeg: Number.POSITIVE_INFINITY }],
-  ])("refuses %s", (_, wrong) => {
-    const head = { soledLoftDeg: 9, soledFaceDeg: 0, designLieDeg: 58, hand: "right" as const, ...wrong };
-    expect(() => attitudeOf(head, { tiltDeg: 1, clockDeg: 0 })).toThrow("quantity-out-of-range");
+    ["soledLoftDeg", -15, 75],
+    ["soledFaceDeg", -20, 20],
+    ["designLieDeg", 40, 85],
+  ] as const)("takes a %s from %d to %d and nothing past that", (field, min, max) => {
+    const read = (value: number) => attitudeOf(bareHead({ ...published.head, [field]: value }), tilted(0, 0));
+    expect(read(min).seatedLieDeg).toBeGreaterThan(0);
+    expect(read(max).seatedLieDeg).toBeGreaterThan(0);
+    expect(() => read(min - 0.001)).toThrow(`"field":"${field}"`);
+    expect(() => read(max + 0.001)).toThrow(`"field":"${field}"`);
+  });
+
+  it.each([
+    ["tiltDeg", 0, 5],
+    ["clockDeg", -360, 360],
+  ] as const)("takes a %s from %d to %d and nothing past that", (field, min, max) => {
+    const read = (value: number) => attitudeOf(head, { ...tilted(1, 1), [field]: value });
+    expect(read(min).seatedLieDeg).toBeGreaterThan(0);
+    expect(read(max).seatedLieDeg).toBeGreaterThan(0);
+    expect(() => read(min - 0.001)).toThrow(`"field":"${field}"`);
+    expect(() => read(max + 0.001)).toThrow(`"field":"${field}"`);
+  });
+
+  it("refuses a face that no roll can square", () => {
+    expect(() => attitudeOf(bareHead({ soledLoftDeg: 75, soledFaceDeg: -20, designLieDeg: 40 }), tilted(5, 0))).toThrow(
+      '"field":"sine of the squared loft"',
+    );
   });
 });

@@ -1,85 +1,141 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { attitudeFrom, readings } from "../../../core/head/attitude.ts";
 import { attitudeOf } from "../../../core/head/attitudeOf.ts";
 import { sleeveChart } from "../../../core/head/sleeveChart.ts";
-import { turnedMark } from "../../../core/head/turnedMark.ts";
+import type { Hand } from "../../../core/kinds.ts";
+import fromFlat from "../../../fixtures/published/sleeveFromFlatStandard.json" with { type: "json" };
 import published from "../../../fixtures/published/sleeveGeometry.json" with { type: "json" };
-import { someSleeve } from "../buildSheet/someParts.ts";
+import hands from "../../../fixtures/published/sleeveHands.json" with { type: "json" };
+import twoPiece from "../../../fixtures/published/twoPieceSleeves.json" with { type: "json" };
+import { byLaw, byTable } from "../../support/checkOf.ts";
+import { bareHead, pieceOf, sleeveOf, someHeads } from "./someAngles.ts";
+import { spoiled } from "./spoiled.ts";
 
-const head = { ...published.head, hand: "right" as const };
+const head = bareHead(published.head);
+const clocks = [270, 225, 180, 135, 90, 45, 0, 315];
+const charted = sleeveChart(head, sleeveOf(fromFlat.tiltDeg, clocks));
+const at = (clockDeg: number) => charted.find(({ mark }) => mark === String(clockDeg));
 
-describe(`sleeveChart (${published.source})`, () => {
-  it("lists every mark in the order of the sleeve, with the published angles", () => {
-    const sleeve = someSleeve({
-      tiltDeg: 1.5,
-      standardMark: "flat",
-      marks: [
-        { mark: "flat", clockDeg: 270 },
-        { mark: "weakest", clockDeg: 0 },
-        { mark: "upright", clockDeg: 90 },
-      ],
-    });
-    const rows = sleeveChart(head, sleeve);
-    expect(rows.map(({ mark }) => mark)).toEqual(["flat", "weakest", "upright"]);
-    for (const { mark, attitude } of rows) {
-      const clockDeg = sleeve.marks.find((entry) => entry.mark === mark)?.clockDeg;
-      const wanted = published.rows.find((row) => row.tiltDeg === 1.5 && row.clockDeg === clockDeg);
-      expect(Math.abs(attitude.squaredLoftDeg - (wanted?.squaredLoftDeg ?? Number.NaN))).toBeLessThan(published.tolerance);
-      expect(Math.abs(attitude.soledFaceDeg - (wanted?.soledFaceDeg ?? Number.NaN))).toBeLessThan(published.tolerance);
+describe(byTable(sleeveChart, "sleeveGeometry", published), () => {
+  it("lists every mark in the order of the sleeve", () => {
+    expect(charted.map(({ mark }) => mark)).toEqual(clocks.map(String));
+  });
+
+  it.each(published.rows.filter(({ tiltDeg }) => tiltDeg === fromFlat.tiltDeg))(
+    "reads the published angles at $clockDeg",
+    ({ clockDeg, ...wanted }) => {
+      for (const reading of readings) {
+        expect(Math.abs((at(clockDeg)?.attitude[reading] ?? Number.NaN) - wanted[reading]), reading).toBeLessThan(published.tolerance);
+      }
+    },
+  );
+});
+
+describe(byTable(sleeveChart, "sleeveFromFlatStandard", fromFlat), () => {
+  it.each(fromFlat.rows)("counts $clockDeg from the standard at the side", ({ clockDeg, ...wanted }) => {
+    const got = at(clockDeg)?.fromStandard;
+    for (const reading of ["seatedLieDeg", "soledFaceDeg", "squaredLoftAtDesignLieDeg"] as const) {
+      expect(Math.abs((got?.[reading] ?? Number.NaN) - wanted[reading]), reading).toBeLessThan(fromFlat.tolerance);
     }
   });
 
-  it("counts from the standard mark: upright is 3° of lie from flat with a tilt of 1.5° (worked example)", () => {
-    const sleeve = someSleeve({
-      tiltDeg: 1.5,
-      standardMark: "flat",
-      marks: [
-        { mark: "flat", clockDeg: 270 },
-        { mark: "upright", clockDeg: 90 },
-      ],
-    });
-    const [flat, upright] = sleeveChart(head, sleeve);
-    expect(flat?.fromStandard).toEqual({ squaredLoftDeg: 0, soledFaceDeg: 0, seatedLieDeg: 0 });
-    expect(upright?.fromStandard.seatedLieDeg).toBeCloseTo(3, 9);
-    expect(upright?.fromStandard.soledFaceDeg).toBeCloseTo(0, 9);
+  it("is standard at the standard mark alone, and nothing from it there", () => {
+    expect(charted.filter(({ standard }) => standard).map(({ mark, fromStandard }) => ({ mark, fromStandard }))).toEqual([
+      { mark: String(fromFlat.standardClockDeg), fromStandard: attitudeFrom(() => 0) },
+    ]);
   });
 
-  it("refuses a standard mark that is not printed", () => {
-    expect(() => sleeveChart(head, someSleeve({ standardMark: "nowhere" }))).toThrow("quantity-unreadable");
+  it.each(fromFlat.partTurns.rows)(
+    "gains $partOfLoft of the loft and $tiltsOfLie tilts of lie at $turnDeg° from standard",
+    ({ turnDeg, ...wanted }) => {
+      const tiltDeg = 0.1;
+      const [, part, whole] = sleeveChart(head, sleeveOf(tiltDeg, [270, 270 - turnDeg, 180]));
+      const partOfLoft = (part?.fromStandard.squaredLoftDeg ?? Number.NaN) / (whole?.fromStandard.squaredLoftDeg ?? Number.NaN);
+      expect(Math.abs(partOfLoft - wanted.partOfLoft)).toBeLessThan(fromFlat.partTurns.tolerance);
+      expect(Math.abs((part?.fromStandard.seatedLieDeg ?? Number.NaN) / tiltDeg - wanted.tiltsOfLie)).toBeLessThan(fromFlat.partTurns.tolerance);
+    },
+  );
+});
+
+describe(byTable(sleeveChart, "sleeveHands", hands), () => {
+  it.each(hands.rows)("stands at $seatedLieDeg° with the mark at $clockDeg in the $hand hand", ({ hand, clockDeg, tiltDeg, seatedLieDeg }) => {
+    const [row] = sleeveChart({ ...head, hand: hand as Hand }, sleeveOf(tiltDeg, [clockDeg]));
+    expect(row?.attitude.seatedLieDeg).toBeCloseTo(seatedLieDeg, 9);
   });
 });
 
-describe("turnedMark", () => {
-  const sleeve = someSleeve({});
-
-  it.each([
-    ["standard", -1, "strong 1"],
-    ["standard", 1, "weak 1"],
-    ["strong 1", -1, "strong 2"],
-    ["strong 2", 2, "standard"],
-    ["standard", 0, "standard"],
-  ])("turns %s by %d to %s", (mark, marks, wanted) => {
-    expect(turnedMark(sleeve, mark, marks)).toBe(wanted);
+describe(byTable(sleeveChart, "twoPieceSleeves", twoPiece), () => {
+  const ringClocks = [0, 45, 90];
+  const sleeveClocks = [0, 180, -45, 90];
+  const rows = sleeveChart(head, {
+    ring: pieceOf(twoPiece.tiltDeg, ringClocks),
+    sleeve: pieceOf(twoPiece.tiltDeg, sleeveClocks),
+    standardMark: "0 180",
   });
 
-  it.each([
-    ["strong 2", -1],
-    ["nowhere", -1],
-    ["standard", 99],
-    ["standard", 0.5],
-    ["standard", Number.NaN],
-  ])("knows no mark for %s by %d", (mark, marks) => {
-    expect(turnedMark(sleeve, mark, marks)).toBeNull();
+  it("names every setting ring first, in the order printed", () => {
+    expect(rows.map(({ mark }) => mark)).toEqual(ringClocks.flatMap((ring) => sleeveClocks.map((sleeve) => `${ring} ${sleeve}`)));
+    expect(rows.filter(({ standard }) => standard).map(({ mark }) => mark)).toEqual(["0 180"]);
   });
 
-  it("takes loft off with every stronger mark, in either hand", () => {
-    for (const hand of ["right", "left"] as const) {
-      const loftAt = (mark: string | null) => {
-        const clockDeg = sleeve.marks.find((entry) => entry.mark === mark)?.clockDeg ?? Number.NaN;
-        return attitudeOf({ ...head, hand }, { tiltDeg: sleeve.tiltDeg, clockDeg }).squaredLoftDeg;
-      };
-      expect(loftAt(turnedMark(sleeve, "standard", -1))).toBeLessThan(loftAt("standard"));
-      expect(loftAt(turnedMark(sleeve, "standard", -2))).toBeLessThan(loftAt("strong 1"));
-      expect(loftAt(turnedMark(sleeve, "standard", 1))).toBeGreaterThan(loftAt("standard"));
+  it.each(twoPiece.rows)("reads ring and sleeve at $clocksDeg", ({ clocksDeg, ...wanted }) => {
+    const attitude = rows.find(({ mark }) => mark === clocksDeg.join(" "))?.attitude;
+    for (const reading of ["seatedLieDeg", "soledFaceDeg", "squaredLoftAtDesignLieDeg"] as const) {
+      expect(Math.abs((attitude?.[reading] ?? Number.NaN) - wanted[reading]), reading).toBeLessThan(twoPiece.tolerance);
     }
+  });
+});
+
+describe(byLaw(sleeveChart, "mirrored hands mirror"), () => {
+  it("charts a left head as a right head with the clock printed the other way round", () => {
+    fc.assert(
+      fc.property(someHeads, (someHead) => {
+        const left = sleeveChart({ ...someHead, hand: "left" }, sleeveOf(1.5, [270, 225, 0]));
+        const right = sleeveChart({ ...someHead, hand: "right" }, sleeveOf(1.5, [-270, -225, 0]));
+        left.forEach(({ fromStandard }, index) => {
+          expect(fromStandard).toEqual(attitudeFrom((reading) => expect.closeTo(right[index]?.fromStandard[reading] ?? Number.NaN, 9)));
+        });
+      }),
+    );
+  });
+
+  it("charts a ring without tilt as the sleeve alone", () => {
+    fc.assert(
+      fc.property(someHeads, (someHead) => {
+        const [only] = sleeveChart(someHead, { ring: pieceOf(0, [0]), sleeve: pieceOf(1.5, [225]), standardMark: "0 225" });
+        const alone = attitudeOf(someHead, { ...sleeveOf(1.5, [225]), clockDeg: 225 as never });
+        expect(only?.attitude).toEqual(attitudeFrom((reading) => expect.closeTo(alone[reading], 9)));
+      }),
+    );
+  });
+});
+
+describe("sleeveChart", () => {
+  const twoPieces = { ring: pieceOf(0.75, [0]), sleeve: pieceOf(0.75, [90]), standardMark: "0 90" };
+
+  it("refuses every number of its call when it is none", () => {
+    for (const sleeve of [sleeveOf(1, [270, 180]), twoPieces]) {
+      for (const { where, args } of spoiled([head, sleeve] as const)) {
+        expect(() => sleeveChart(...args), where).toThrow("quantity-out-of-range");
+      }
+    }
+  });
+
+  it("refuses a standard mark that is not printed, and says which are", () => {
+    expect(() => sleeveChart(head, sleeveOf(1, [270, 180], "nowhere"))).toThrow('{"field":"standardMark","written":"nowhere","accepted":"270, 180"}');
+  });
+
+  it("takes one mark to 48", () => {
+    const marked = (count: number) =>
+      sleeveOf(
+        1,
+        Array.from({ length: count }, (_, index) => index),
+        "0",
+      );
+    expect(sleeveChart(head, marked(1))).toHaveLength(1);
+    expect(sleeveChart(head, marked(48))).toHaveLength(48);
+    expect(() => sleeveChart(head, marked(0))).toThrow("list-of-wrong-size");
+    expect(() => sleeveChart(head, marked(49))).toThrow("list-of-wrong-size");
   });
 });

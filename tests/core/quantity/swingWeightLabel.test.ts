@@ -3,16 +3,45 @@ import { describe, expect, it } from "vitest";
 import { swingWeightLabel } from "../../../core/quantity/swingWeightLabel.ts";
 import { swingWeightPointsOf } from "../../../core/quantity/swingWeightPointsOf.ts";
 import { inchOuncesFromPoints, pointsFromInchOunces } from "../../../core/quantity/swingWeightScale.ts";
+import { inchOunces, swingWeightPoints } from "../../../core/quantity/units.ts";
 import scale from "../../../fixtures/published/swingWeightScale.json" with { type: "json" };
+import { byLaw, byTable } from "../../support/checkOf.ts";
+import { refusedOutside } from "../club/refusedOutside.ts";
 
 fc.configureGlobal({ seed: 20270503 });
 
-describe(`swing-weight scale (${scale.source})`, () => {
-  it.each(scale.rows as [string, number][])("reads %s at %d in-oz, both ways", (label, inchOunces) => {
-    const points = pointsFromInchOunces(inchOunces);
-    expect(swingWeightLabel(points)).toBe(label);
-    expect(swingWeightPointsOf(label)).toBeCloseTo(points, 9);
-    expect(Math.abs(inchOuncesFromPoints(points) - inchOunces)).toBeLessThan(scale.tolerance);
+const rows = scale.rows as [string, number][];
+
+describe(byTable(pointsFromInchOunces, "swingWeightScale", scale), () => {
+  it.each(rows)("has %s at %d in-oz", (label, moment) => {
+    expect(pointsFromInchOunces(inchOunces(moment))).toBeCloseTo(swingWeightPointsOf(label) ?? Number.NaN, 9);
+  });
+
+  it("refuses moments that cannot be", () => {
+    refusedOutside((moment) => pointsFromInchOunces(inchOunces(moment)), -12_000, 12_000);
+  });
+});
+
+describe(byTable(inchOuncesFromPoints, "swingWeightScale", scale), () => {
+  it.each(rows)("has %s at %d in-oz", (label, moment) => {
+    const points = swingWeightPointsOf(label) ?? swingWeightPoints(Number.NaN);
+    expect(Math.abs(inchOuncesFromPoints(points) - moment)).toBeLessThan(scale.tolerance);
+  });
+
+  it("refuses points that cannot be", () => {
+    refusedOutside((points) => inchOuncesFromPoints(swingWeightPoints(points)), -6700, 6700);
+  });
+});
+
+describe(byTable(swingWeightLabel, "swingWeightScale", scale), () => {
+  it.each(rows)("reads %s at %d in-oz", (label, moment) => {
+    expect(swingWeightLabel(swingWeightPoints((moment - 213.5) / 1.75))).toBe(label);
+  });
+});
+
+describe(byTable(swingWeightPointsOf, "swingWeightScale", scale), () => {
+  it.each(rows)("reads %s as %d in-oz", (label, moment) => {
+    expect(swingWeightPointsOf(label)).toBeCloseTo((moment - 213.5) / 1.75, 9);
   });
 });
 
@@ -25,24 +54,28 @@ describe("swingWeightLabel", () => {
     [9.9, "E0"],
     [-30.3, "below A0"],
     [40.2, "above G10"],
+    [40.1, "G10"],
+    [-30.1, "A0"],
   ])("shows %d points to the quarter as %s", (points, label) => {
-    expect(swingWeightLabel(points)).toBe(label);
+    expect(swingWeightLabel(swingWeightPoints(points))).toBe(label);
   });
 
-  it.each([Number.NaN, Number.POSITIVE_INFINITY])("refuses %d", (points) => {
-    expect(() => swingWeightLabel(points)).toThrow("quantity-out-of-range");
+  it.each([Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])("refuses %d", (points) => {
+    expect(() => swingWeightLabel(swingWeightPoints(points))).toThrow("quantity-out-of-range");
+  });
+});
+
+describe(byLaw(swingWeightPointsOf, "reads back what the label wrote"), () => {
+  it("on every quarter point of the scale", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: -120, max: 160 }), (quarters) => {
+        expect(swingWeightPointsOf(swingWeightLabel(swingWeightPoints(quarters / 4)))).toBe(quarters / 4);
+      }),
+    );
   });
 });
 
 describe("swingWeightPointsOf", () => {
-  it("reads back every quarter point of the scale", () => {
-    fc.assert(
-      fc.property(fc.integer({ min: -120, max: 160 }), (quarters) => {
-        expect(swingWeightPointsOf(swingWeightLabel(quarters / 4))).toBe(quarters / 4);
-      }),
-    );
-  });
-
   it.each([
     ["d3", 3],
     ["D 3.5", 3.5],

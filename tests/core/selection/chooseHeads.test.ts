@@ -6,6 +6,7 @@ import { attitudeOf } from "../../../core/head/attitudeOf.ts";
 import { chooseHeads } from "../../../core/selection/chooseHeads.ts";
 import { defaultSelectionTolerances as tolerances } from "../../../core/selection/selectionTolerances.ts";
 import { someHead, someHeadModel, someSleeve, someTarget } from "../buildSheet/someParts.ts";
+import { tilted } from "../head/someAngles.ts";
 
 fc.configureGlobal({ seed: 20270503 });
 
@@ -62,7 +63,7 @@ describe("chooseHeads", () => {
 
   it("puts the standard mark before a turned one that is nearer by less than the gauge can tell", () => {
     const strong = someHead({ serial: "0002", soledLoftDeg: 10 });
-    const strongAt = attitudeOf(strong, { tiltDeg: 1, clockDeg: 225 }).squaredLoftDeg;
+    const strongAt = attitudeOf(strong, tilted(1, 225)).squaredLoftDeg;
     const standard = someHead({ serial: "0003", soledLoftDeg: strongAt - 0.1 });
     const [first] = choose({ squaredLoftDeg: strongAt }, [strong, standard]);
     expect([first?.head.serial, first?.mark]).toEqual(["0003", "standard"]);
@@ -70,7 +71,7 @@ describe("chooseHeads", () => {
 
   it("turns the sleeve when the standard mark is past what the gauge can tell", () => {
     const head = someHead({ soledLoftDeg: 10 });
-    const wanted = attitudeOf(head, { tiltDeg: 1, clockDeg: 225 }).squaredLoftDeg;
+    const wanted = attitudeOf(head, tilted(1, 225)).squaredLoftDeg;
     const [first] = choose({ squaredLoftDeg: wanted }, [head]);
     expect(first?.mark).toBe("strong 1");
     expect(first?.score).toBeCloseTo(0, 9);
@@ -117,7 +118,7 @@ describe("chooseHeads", () => {
   });
 
   it("reads a stamp at the standard mark when a turned mark is written with it", () => {
-    const standardLoft = (soledLoftDeg: number) => attitudeOf(someHead({ soledLoftDeg }), { tiltDeg: 1, clockDeg: 270 }).squaredLoftDeg;
+    const standardLoft = (soledLoftDeg: number) => attitudeOf(someHead({ soledLoftDeg }), tilted(1, 270)).squaredLoftDeg;
     const heads = [someHead({ serial: "0001", soledLoftDeg: 9.85 }), someHead({ serial: "0002", soledLoftDeg: 9 })];
     const [first] = choose({ stampedLoftDeg: 9, sleeveMark: "strong 1" }, heads);
     expect([first?.head.serial, first?.mark]).toEqual(["0002", "strong 1"]);

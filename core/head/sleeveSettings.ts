@@ -1,0 +1,49 @@
+import { DomainError } from "../errors.ts";
+import { listOf } from "../quantity/listOf.ts";
+import type { Degrees } from "../quantity/units.ts";
+import { composedTilt } from "./composedTilt.ts";
+import type { Sleeve, SleevePiece } from "./sleeve.ts";
+import { checkedTilt, type SleeveTilt } from "./sleeveTilt.ts";
+
+/** One way a sleeve can be set. */
+interface SleeveSetting {
+  readonly mark: string;
+  readonly tilt: SleeveTilt;
+  /** Where the piece that holds the shaft stands; a ring turns no shaft. */
+  readonly shaftClockDeg: Degrees;
+}
+
+const MOST_MARKS = 48;
+
+const pieceSettings = ({ tiltDeg, marks }: SleevePiece): readonly SleeveSetting[] =>
+  listOf(marks, { field: "marks", min: 1, max: MOST_MARKS }).map(({ mark, clockDeg }) => ({
+    mark,
+    tilt: checkedTilt({ tiltDeg, clockDeg }),
+    shaftClockDeg: clockDeg,
+  }));
+
+/**
+ * Every way a sleeve can be set, in the order printed, the ring's marks first.
+ *
+ * @param sleeve - of one piece or two, angles in degrees
+ * @returns mark, tilt and the clock of the piece that holds the shaft
+ * @throws {DomainError} `quantity-out-of-range` when an angle is impossible, `list-of-wrong-size` when there is no mark or more than 48
+ */
+export function sleeveSettings(sleeve: Sleeve): readonly SleeveSetting[] {
+  if (!("ring" in sleeve)) {
+    return pieceSettings(sleeve);
+  }
+  const inner = pieceSettings(sleeve.sleeve);
+  return pieceSettings(sleeve.ring).flatMap((ring) =>
+    inner.map(({ mark, tilt, shaftClockDeg }) => ({ mark: `${ring.mark} ${mark}`, tilt: composedTilt([ring.tilt, tilt]), shaftClockDeg })),
+  );
+}
+
+/** The row of a mark, refused when the mark is not printed. */
+export function rowOfMark<T extends { readonly mark: string }>(rows: readonly T[], mark: string, field: string): T {
+  const row = rows.find((one) => one.mark === mark);
+  if (row === undefined) {
+    throw new DomainError("quantity-unreadable", { field, written: mark, accepted: rows.map((one) => one.mark).join(", ") });
+  }
+  return row;
+}
