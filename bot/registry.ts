@@ -1,5 +1,6 @@
 import type { Command } from "./chat/defineCommand.ts";
 import { board } from "./commands/board.ts";
+import { calc } from "./commands/calc.ts";
 import { fill } from "./commands/fill.ts";
 import { filled } from "./commands/filled.ts";
 import { help } from "./commands/help.ts";
@@ -53,5 +54,6 @@ export const commands: readonly Command[] = [
   filled,
   owed,
   stamped,
+  calc,
   help,
 ];

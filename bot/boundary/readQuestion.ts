@@ -120,8 +120,8 @@ export function readQuestion({ words, asks }: Words, context: ReadingContext): L
   if (nextShape.test(plain)) return plain === "next" && !asks ? null : { ask: "next" };
   const live = whereOf(words, context) ?? progressOf(words, context) ?? gamingOf(words, plain, context);
   if (live !== null) return live;
-  if (bounceShape.test(plain) && /\d/.test(plain)) return { ask: "not-yet", topic: "bounce" };
-  if (swingShape.test(plain)) return { ask: "not-yet", topic: "swing" };
+  if (bounceShape.test(plain) && /\d/.test(plain)) return { ask: "calc", view: "bend" };
+  if (swingShape.test(plain)) return { ask: "calc", view: "swing" };
   if (findShape.test(plain) && asks) return { ask: "not-yet", topic: "find" };
   if (matchShape.test(plain)) return { ask: "not-yet", topic: "match" };
   return asksReady(words, asks, context) ? { ask: "not-yet", topic: "ready" } : null;

@@ -80,7 +80,9 @@ export type LiveQuestion =
   | { readonly ask: "owed" }
   | { readonly ask: "short" }
   | { readonly ask: "next" }
-  | { readonly ask: "not-yet"; readonly topic: "ready" | "find" | "swing" | "bounce" | "match" };
+  /** A sum for `/calc`, which reads the question itself. */
+  | { readonly ask: "calc"; readonly view: "swing" | "bend" }
+  | { readonly ask: "not-yet"; readonly topic: "ready" | "find" | "match" };
 
 export type MessageReading =
   /** Not for the bot: nobody is answered. */

@@ -24,12 +24,13 @@ export function routeMessage(reading: MessageReading, text: string): { readonly 
     case "measured":
       return { command: "measured", values: { order: String(reading.number), text } };
     case "question":
-      return routeQuestion(reading.question);
+      return routeQuestion(reading.question, text);
   }
 }
 
 function routeQuestion(
   question: Extract<MessageReading, { kind: "question" }>["question"],
+  text: string,
 ): { readonly command: string; readonly values: Values } | null {
   switch (question.ask) {
     case "where":
@@ -42,6 +43,8 @@ function routeQuestion(
       return { command: "fill", values: { view: "short" } };
     case "next":
       return { command: "board", values: {} };
+    case "calc":
+      return { command: "calc", values: { view: question.view, text } };
     case "not-yet":
       return { command: "help", values: { about: question.topic } };
   }

@@ -8,6 +8,7 @@ import { groupBy } from "../../../bot/boundary/week/known.ts";
 import type { Week } from "../../../bot/boundary/week.ts";
 import { attitudeOf } from "../../../core/head/attitudeOf.ts";
 import { id, instant } from "../../../core/kinds.ts";
+import { bareHead, tilted } from "../../core/head/someAngles.ts";
 import { demoWeek, scenario } from "./weekCopy.ts";
 
 const week = demoWeek();
@@ -118,7 +119,7 @@ describe("readWeek on the demo week", () => {
     const standard = sleeve?.marks.find(({ mark }) => mark === sleeve.standardMark);
     if (head === undefined || sleeve === undefined || standard === undefined) throw new Error("head 0417 has no sleeve");
     expect(head).toMatchObject({ model: "Cairn", hand: "right", stampedLoftDeg: 9, place: "D-7", truck: "Plover" });
-    const { squaredLoftDeg, soledFaceDeg } = attitudeOf(head, { tiltDeg: sleeve.tiltDeg, clockDeg: standard.clockDeg });
+    const { squaredLoftDeg, soledFaceDeg } = attitudeOf(bareHead(head, head.hand), tilted(sleeve.tiltDeg, standard.clockDeg));
     expect(squaredLoftDeg).toBeCloseTo(9.2, 1);
     expect(soledFaceDeg).toBeCloseTo(0.4, 1);
   });

@@ -1,0 +1,32 @@
+import { z } from "zod";
+import { nearestWord } from "../boundary/calc/fieldNames.ts";
+import { foldText } from "../boundary/foldText.ts";
+import { defineCommand } from "../chat/defineCommand.ts";
+import { calcViews } from "../flows/calc/calcViews.ts";
+import type { CalcView } from "../flows/calc/defineCalcView.ts";
+import { calcHelpReply, calcListReply } from "../replies/calc/calcHelp.ts";
+
+const LONGEST_TEXT = 2000;
+const views: readonly CalcView[] = Object.values(calcViews);
+
+export const calc = defineCommand({
+  name: "calc",
+  summary: "The sums of the trade: swing weight, head mass and more; alone it lists them",
+  options: [
+    { name: "view", summary: `One of: ${views.map(({ name }) => name).join(", ")}`, required: false },
+    { name: "text", summary: "Values with their names, up to 2,000 characters; left out, the view says what it takes", required: false },
+  ],
+  roles: [],
+  audience: "asker",
+  input: z.object({ view: z.string().max(100).optional(), text: z.string().max(LONGEST_TEXT).optional() }),
+  run: async ({ view: written = "", text = "" }, context) => {
+    const name = foldText(written.trim());
+    const view = views.find((known) => known.name === name);
+    if (view !== undefined) return text.trim() === "" ? calcHelpReply(view) : view.answer(text, context);
+    const near = nearestWord(
+      name,
+      views.map((known) => known.name),
+    );
+    return calcListReply(views, name === "" ? null : { name, near });
+  },
+});

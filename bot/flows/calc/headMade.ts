@@ -1,0 +1,54 @@
+import type { SpecClub } from "../../../core/bag/specClub.ts";
+import type { bendAllowed } from "../../../core/head/bendAllowed.ts";
+import type { HeadConstruction, HeadMaterial } from "../../../core/head/bendLimits.ts";
+import { type ClubFamily, clubFamily } from "../../../core/kinds.ts";
+import { degrees } from "../../../core/quantity/units.ts";
+import { assumed, type Understood } from "../../boundary/calc/fields.ts";
+import type { BendWords } from "../../boundary/calc/readBend.ts";
+
+export interface HeadMade {
+  readonly head: Parameters<typeof bendAllowed>[0];
+  readonly assumed: readonly Understood[];
+}
+
+interface Made {
+  readonly material: HeadMaterial;
+  readonly construction: HeadConstruction;
+}
+
+const softHead: Made = { material: "other", construction: "cast" };
+/** Of what clubs are usually made, when nobody says. Common practice, no source. */
+const usuallyMade: Readonly<Record<ClubFamily, Made>> = {
+  driver: { material: "titanium", construction: "hollow" },
+  fairway: { material: "other", construction: "bonded fairway" },
+  hybrid: { material: "other", construction: "hollow" },
+  iron: softHead,
+  wedge: softHead,
+  putter: softHead,
+};
+
+/** What the head is made of and was bent before; what nobody wrote is assumed of its kind, and said. */
+export function headMade(values: BendWords, club: SpecClub | null): HeadMade {
+  const family = values.club ?? (club === null ? null : clubFamily(club.club));
+  const usual = family === null ? softHead : usuallyMade[family];
+  const { material = usual.material, construction = usual.construction } = values;
+  const bent = (name: "bent" | "bent lie") => (values[name] ?? []).map(({ value }) => degrees(value));
+  const still = degrees(0);
+  return {
+    head: {
+      material,
+      construction,
+      history: [
+        ...bent("bent").map((loftChangeDeg) => ({ loftChangeDeg, lieChangeDeg: still })),
+        ...bent("bent lie").map((lieChangeDeg) => ({ loftChangeDeg: still, lieChangeDeg })),
+      ],
+      makerLimitDeg: values.maker === undefined ? null : degrees(values.maker.value),
+      skilledTechnician: values.technician === "skilled",
+    },
+    assumed: [
+      ...(values.material === undefined ? [assumed("material", material === "other" ? "not told" : material, "")] : []),
+      ...(values.construction === undefined ? [assumed("construction", construction, "")] : []),
+      ...(values.bent === undefined && values["bent lie"] === undefined ? [assumed("never bent before", "", "")] : []),
+    ],
+  };
+}

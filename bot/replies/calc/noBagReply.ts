@@ -1,0 +1,5 @@
+import type { Reply } from "../../chat/types.ts";
+import { note } from "../card.ts";
+
+export const noBagReply = (player: string, part: string): Reply =>
+  note("refusal", `No ${part} of ${player} on record`, "attention", "A bag check publishes the first. Or type the values.");
