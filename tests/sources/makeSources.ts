@@ -1,5 +1,6 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import * as core from "../../core/index.ts";
 import { checksInTests } from "./checksInTests.ts";
 import { publicFunctions } from "./publicFunctions.ts";
 import { publishedTables } from "./publishedTables.ts";
@@ -8,7 +9,7 @@ import { sourcesPage } from "./sourcesPage.ts";
 /** Writes the page of sources; with `--check` it only says whether the page is the one that would be written. */
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const file = fileURLToPath(new URL("../../fixtures/published/SOURCES.md", import.meta.url));
-const page = sourcesPage(publicFunctions(root), checksInTests(root), publishedTables(root));
+const page = sourcesPage(publicFunctions(root, new Set(Object.keys(core))), checksInTests(root), publishedTables(root));
 
 if (!process.argv.includes("--check")) {
   writeFileSync(file, page);

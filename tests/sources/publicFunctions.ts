@@ -12,12 +12,16 @@ export interface PublicFunction {
 
 const firstSentence = (text: string): string => /^[\s\S]*?[.?!](?=\s|$)/.exec(text.trim())?.[0].replace(/\s+/g, " ") ?? text.trim();
 
+/** They only name the unit of a number. */
+const unitNames = ["core/quantity/units.ts", "core/rules/ruleUnits.ts", "core/kinds.ts"];
+
 /**
  * The functions that `core/index.ts` gives to the outside, in the order of their files and names.
  *
  * @param root - the project's folder
+ * @param exported - the names the face has at run time: a type of the same symbol is not enough
  */
-export function publicFunctions(root: string): readonly PublicFunction[] {
+export function publicFunctions(root: string, exported: ReadonlySet<string>): readonly PublicFunction[] {
   const face = path.join(root, "core/index.ts");
   const { options } = ts.parseJsonConfigFileContent(ts.readConfigFile(path.join(root, "tsconfig.json"), ts.sys.readFile).config, ts.sys, root);
   const program = ts.createProgram([face], options);
@@ -32,7 +36,7 @@ export function publicFunctions(root: string): readonly PublicFunction[] {
     .map((symbol) => ((symbol.flags & ts.SymbolFlags.Alias) !== 0 ? checker.getAliasedSymbol(symbol) : symbol))
     .flatMap((symbol) => {
       const declaration = symbol.valueDeclaration;
-      if (declaration === undefined || checker.getTypeOfSymbol(symbol).getCallSignatures().length === 0) {
+      if (declaration === undefined || !exported.has(symbol.getName()) || checker.getTypeOfSymbol(symbol).getCallSignatures().length === 0) {
         return [];
       }
       return [
@@ -43,5 +47,6 @@ export function publicFunctions(root: string): readonly PublicFunction[] {
         },
       ];
     })
+    .filter(({ file }) => !unitNames.includes(file))
     .sort((one, other) => (one.file === other.file ? (one.name < other.name ? -1 : 1) : one.file < other.file ? -1 : 1));
 }

@@ -4,7 +4,8 @@ import { z } from "zod";
 
 const tableShape = z.object({
   source: z.string().min(1),
-  address: z.string(),
+  /** Null when the rows were worked from the formulas and there is no original. */
+  address: z.string().nullable(),
   /** Whether the original was opened, or only an excerpt of it seen. */
   opened: z.boolean(),
   quantity: z.string().min(1),

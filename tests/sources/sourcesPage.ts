@@ -4,6 +4,9 @@ import type { PublishedTable } from "./publishedTables.ts";
 
 const link = (text: string, file: string) => `[${text}](../../${file})`;
 
+const originalOf = ({ address, opened }: PublishedTable): string =>
+  opened ? "original opened" : address === null ? "worked from the formulas, no original" : "original not opened";
+
 function checkLine(check: OutsideCheck, tables: ReadonlyMap<string, PublishedTable>): string {
   const test = link("test", check.testFile);
   switch (check.by) {
@@ -12,7 +15,7 @@ function checkLine(check: OutsideCheck, tables: ReadonlyMap<string, PublishedTab
       if (table === undefined) {
         throw new Error(`${check.testFile} names a table ${check.name} that is not there`);
       }
-      return `- table [${check.name}](${check.name}.json) (${table.opened ? "original opened" : "original not opened"}): ${check.what} · ${test}`;
+      return `- table [${check.name}](${check.name}.json) (${originalOf(table)}): ${check.what} · ${test}`;
     }
     case "library":
       return `- library ${check.name}: ${check.what} · ${test}`;
@@ -39,7 +42,7 @@ export function sourcesPage(
     "",
     "Made by `npm run sources` from the public face of core, the titles of its tests and the tables of this folder. Do not edit.",
     "",
-    `${functions.length} public functions, ${checked.length} of them held against something outside, ${without.length} against nothing.`,
+    `${functions.length} public functions, ${checked.length} of them held against something outside, ${without.length} against nothing. Names of units are left out.`,
     "",
     ...section(
       "Functions",
@@ -64,7 +67,7 @@ export function sourcesPage(
       "Tables",
       [...tables].map(
         ([name, table]) =>
-          `- [${name}](${name}.json), ${table.opened ? "original opened" : "original not opened"}${used.has(name) ? "" : ", used by no check of core"}: ${table.source}${table.address === "" ? "" : ` · ${table.address}`}`,
+          `- [${name}](${name}.json), ${originalOf(table)}${used.has(name) ? "" : ", used by no check of core"}: ${table.source}${table.address === null ? "" : ` · ${table.address}`}`,
       ),
     ),
   ];

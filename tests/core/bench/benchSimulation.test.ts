@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { defaultSpreads, type ScheduledStep, simulateOnce } from "../../../core/bench/benchSimulation.ts";
 import type { BenchSnapshot, BenchStep } from "../../../core/bench/benchTypes.ts";
+import { byLaw } from "../../support/checkOf.ts";
 import { benchJob, benchStep, benchWith, inMinutes, minutesFromNow, routeOfSteps, work } from "./benchBuilders.ts";
 import { anyBench, openBench } from "./randomBench.ts";
 
@@ -32,101 +33,104 @@ function overlapsOpen(bench: BenchSnapshot, step: Timed): boolean {
   return edges.every((at) => bench.open.some(({ from, to }) => from <= at && at < to));
 }
 
-describe("simulateOnce on random benches", () => {
-  const forAll = (check: (bench: BenchSnapshot, steps: readonly Timed[], seed: number) => void, benches = anyBench): void => {
-    fc.assert(
-      fc.property(benches, seed, (bench, luck) => {
-        check(bench, timed(simulateOnce(bench, defaultSpreads, luck, 3)), luck);
-      }),
-      RUNS,
-    );
-  };
+describe(
+  byLaw(simulateOnce, "nothing before what it waits for, no person or station twice at once, no work outside opening hours or past roll-out"),
+  () => {
+    const forAll = (check: (bench: BenchSnapshot, steps: readonly Timed[], seed: number) => void, benches = anyBench): void => {
+      fc.assert(
+        fc.property(benches, seed, (bench, luck) => {
+          check(bench, timed(simulateOnce(bench, defaultSpreads, luck, 3)), luck);
+        }),
+        RUNS,
+      );
+    };
 
-  it("starts a step only after all it waits for", () => {
-    forAll((_, all) => {
-      for (const step of started(all)) {
-        if (!step.underWay) for (const earlier of predecessors(all, step)) expect(earlier.to).toBeLessThanOrEqual(step.from);
-      }
-    });
-  });
-
-  it("never has more technicians at work than there are, nor more clubs at a station than it holds", () => {
-    forAll((bench, all) => {
-      for (const { from } of started(all)) {
-        const busy = atWork(all, from);
-        expect(busy.length).toBeLessThanOrEqual(bench.technicians);
-        for (const step of busy) {
-          const here = busy.filter((other) => other.route.station === step.route.station);
-          expect(here.length).toBeLessThanOrEqual(bench.stations[step.route.station]);
+    it("starts a step only after all it waits for", () => {
+      forAll((_, all) => {
+        for (const step of started(all)) {
+          if (!step.underWay) for (const earlier of predecessors(all, step)) expect(earlier.to).toBeLessThanOrEqual(step.from);
         }
-      }
+      });
     });
-  });
 
-  it("does no hands-on work outside opening hours", () => {
-    forAll((bench, all) => {
-      for (const step of started(all)) if (handsOn(step) && !step.underWay) expect(overlapsOpen(bench, step)).toBe(true);
-    });
-  });
-
-  it("lets nothing that is not under way run past roll-out", () => {
-    forAll((bench, all) => {
-      for (const step of started(all)) {
-        if (bench.rollOutAt !== null && !step.underWay) expect(step.to).toBeLessThanOrEqual(bench.rollOutAt);
-      }
-    });
-  });
-
-  it("starts nothing before its job is released, nor before now", () => {
-    forAll((bench, all) => {
-      for (const step of started(all)) {
-        const release = bench.jobs.find((job) => job.order === step.order)?.releaseAt ?? bench.now;
-        if (!step.underWay) expect(step.from).toBeGreaterThanOrEqual(Math.max(bench.now, release));
-      }
-    });
-  });
-
-  it("gives every wait at least its floor, what was waited before counted", () => {
-    forAll((bench, all) => {
-      for (const step of started(all)) {
-        const before = step.underWay ? 0 : (sourceOf(bench, step)?.workedMs ?? 0);
-        expect(step.to - step.from + before).toBeGreaterThanOrEqual(step.route.floorMin * 60_000);
-      }
-    });
-  });
-
-  it("gives held jobs no time and the others the same as without them", () => {
-    forAll((bench, all, luck) => {
-      const without = { ...bench, jobs: bench.jobs.filter((job) => !job.held) };
-      expect(all).toEqual(timed(simulateOnce(without, defaultSpreads, luck, 3)));
-    });
-  });
-
-  it("repeats itself for the same seed and sample", () => {
-    forAll((bench, all, luck) => expect(timed(simulateOnce(bench, defaultSpreads, luck, 3))).toEqual(all));
-  });
-
-  it("finishes everything in a workshop that never closes", () => {
-    forAll((_, all) => {
-      for (const step of all) expect(step.endAt).not.toBeNull();
-    }, openBench);
-  });
-
-  it("leaves no technician idle beside work that could be done", () => {
-    forAll((bench, all) => {
-      for (const step of all.filter((one) => handsOn(one) && !one.underWay)) {
-        const release = bench.jobs.find((job) => job.order === step.order)?.releaseAt ?? bench.now;
-        const ready = Math.max(bench.now, release, ...predecessors(all, step).map((earlier) => earlier.to));
-        const moments = [ready, ...all.map((other) => other.to)].filter((at) => ready <= at && at < step.from);
-        for (const at of moments) {
-          const busy = atWork(all, at);
-          const here = busy.filter((other) => other.route.station === step.route.station).length;
-          expect(busy.length === bench.technicians || here === bench.stations[step.route.station]).toBe(true);
+    it("never has more technicians at work than there are, nor more clubs at a station than it holds", () => {
+      forAll((bench, all) => {
+        for (const { from } of started(all)) {
+          const busy = atWork(all, from);
+          expect(busy.length).toBeLessThanOrEqual(bench.technicians);
+          for (const step of busy) {
+            const here = busy.filter((other) => other.route.station === step.route.station);
+            expect(here.length).toBeLessThanOrEqual(bench.stations[step.route.station]);
+          }
         }
-      }
-    }, openBench);
-  });
-});
+      });
+    });
+
+    it("does no hands-on work outside opening hours", () => {
+      forAll((bench, all) => {
+        for (const step of started(all)) if (handsOn(step) && !step.underWay) expect(overlapsOpen(bench, step)).toBe(true);
+      });
+    });
+
+    it("lets nothing that is not under way run past roll-out", () => {
+      forAll((bench, all) => {
+        for (const step of started(all)) {
+          if (bench.rollOutAt !== null && !step.underWay) expect(step.to).toBeLessThanOrEqual(bench.rollOutAt);
+        }
+      });
+    });
+
+    it("starts nothing before its job is released, nor before now", () => {
+      forAll((bench, all) => {
+        for (const step of started(all)) {
+          const release = bench.jobs.find((job) => job.order === step.order)?.releaseAt ?? bench.now;
+          if (!step.underWay) expect(step.from).toBeGreaterThanOrEqual(Math.max(bench.now, release));
+        }
+      });
+    });
+
+    it("gives every wait at least its floor, what was waited before counted", () => {
+      forAll((bench, all) => {
+        for (const step of started(all)) {
+          const before = step.underWay ? 0 : (sourceOf(bench, step)?.workedMs ?? 0);
+          expect(step.to - step.from + before).toBeGreaterThanOrEqual(step.route.floorMin * 60_000);
+        }
+      });
+    });
+
+    it("gives held jobs no time and the others the same as without them", () => {
+      forAll((bench, all, luck) => {
+        const without = { ...bench, jobs: bench.jobs.filter((job) => !job.held) };
+        expect(all).toEqual(timed(simulateOnce(without, defaultSpreads, luck, 3)));
+      });
+    });
+
+    it("repeats itself for the same seed and sample", () => {
+      forAll((bench, all, luck) => expect(timed(simulateOnce(bench, defaultSpreads, luck, 3))).toEqual(all));
+    });
+
+    it("finishes everything in a workshop that never closes", () => {
+      forAll((_, all) => {
+        for (const step of all) expect(step.endAt).not.toBeNull();
+      }, openBench);
+    });
+
+    it("leaves no technician idle beside work that could be done", () => {
+      forAll((bench, all) => {
+        for (const step of all.filter((one) => handsOn(one) && !one.underWay)) {
+          const release = bench.jobs.find((job) => job.order === step.order)?.releaseAt ?? bench.now;
+          const ready = Math.max(bench.now, release, ...predecessors(all, step).map((earlier) => earlier.to));
+          const moments = [ready, ...all.map((other) => other.to)].filter((at) => ready <= at && at < step.from);
+          for (const at of moments) {
+            const busy = atWork(all, at);
+            const here = busy.filter((other) => other.route.station === step.route.station).length;
+            expect(busy.length === bench.technicians || here === bench.stations[step.route.station]).toBe(true);
+          }
+        }
+      }, openBench);
+    });
+  },
+);
 
 describe("simulateOnce on benches worked out by hand", () => {
   const ends = (bench: BenchSnapshot): readonly number[] => simulateOnce(bench, noSpreads, 1, 0).map((step) => minutesFromNow(step.endAt));

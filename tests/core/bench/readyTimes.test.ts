@@ -6,6 +6,7 @@ import { estimateInSlices, readyTimes } from "../../../core/bench/readyTimes.ts"
 import { defaultFloors, routeFor } from "../../../core/bench/routes.ts";
 import { DomainError } from "../../../core/errors.ts";
 import { instant } from "../../../core/kinds.ts";
+import { byLaw } from "../../support/checkOf.ts";
 import { benchJob, benchStep, benchWith, inMinutes, MIN, minutesFromNow, now, routeOfSteps, work } from "./benchBuilders.ts";
 
 const noSpreads = { step: 0, job: 0, wait: 0 };
@@ -59,7 +60,7 @@ describe("readyTimes of one adjustable driver, empty bench, one technician (comm
   });
 });
 
-describe("readyTimes against the log-normal's own quantiles", () => {
+describe(byLaw(readyTimes, "one step alone is ready at the quantiles of its log-normal distribution"), () => {
   // Standard normal quantiles from memory of printed tables: 90 % 1.2816, 80 % 0.8416, 95 % 1.6449.
   const spread = Math.hypot(defaultSpreads.step, defaultSpreads.job);
   const quantileMin = (z: number): number => 60 * Math.exp(spread * z);
@@ -143,22 +144,34 @@ describe("readyTimes of a step under way", () => {
   });
 });
 
-describe("readyTimes", () => {
-  const queue = [1, 2, 3, 4].map((order) => benchJob(order, driver(), { dueAt: inMinutes(30 * order) }));
+const queue = [1, 2, 3, 4].map((order) => benchJob(order, driver(), { dueAt: inMinutes(30 * order) }));
 
-  it("repeats itself for the same seed and moves with another", () => {
-    const snapshot = benchWith([benchJob(1, routeOfSteps(work("soleWork", 600)))]);
-    const ask = (seed: number): readonly ReadyEstimate[] => readyTimes({ snapshot, spreads: defaultSpreads, seed, samples: 50 });
-    expect(ask(3)).toEqual(ask(3));
-    expect(ask(3)).not.toEqual(ask(4));
-  });
-
+describe(byLaw(estimateInSlices, "where the work is cut into slices changes nothing"), () => {
   it("gives in slices what it gives at once", () => {
     const question = { snapshot: benchWith(queue), spreads: defaultSpreads, seed: 3, samples: 90 };
     const slices = estimateInSlices(question);
     const progress = [slices.next().value, slices.next().value, slices.next().value];
     expect(progress).toEqual([25, 50, 75]);
     expect(slices.next()).toEqual({ done: true, value: readyTimes(question) });
+  });
+});
+
+describe(byLaw(inSeries, "the time of a series is the sum of its steps"), () => {
+  it("adds up every step when nothing varies", () => {
+    const series = inSeries(driver());
+    const sumMin = series.steps.reduce((total, { medianMin }) => total + medianMin, 0);
+    const estimate = only(benchWith([benchJob(1, series)]), noSpreads);
+    expect(Math.abs(minutesFromNow(estimate.likelyAt) - sumMin)).toBeLessThanOrEqual(0.5);
+    expect(minutesFromNow(only(benchWith([benchJob(1, driver())]), noSpreads).likelyAt)).toBeLessThan(sumMin - 5);
+  });
+});
+
+describe("readyTimes", () => {
+  it("repeats itself for the same seed and moves with another", () => {
+    const snapshot = benchWith([benchJob(1, routeOfSteps(work("soleWork", 600)))]);
+    const ask = (seed: number): readonly ReadyEstimate[] => readyTimes({ snapshot, spreads: defaultSpreads, seed, samples: 50 });
+    expect(ask(3)).toEqual(ask(3));
+    expect(ask(3)).not.toEqual(ask(4));
   });
 
   it("keeps a job's times when another joins that does not touch it", () => {

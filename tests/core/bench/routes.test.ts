@@ -3,6 +3,8 @@ import type { Route, RouteQuestion, StepKind } from "../../../core/bench/benchTy
 import { defaultFloors, routeFor } from "../../../core/bench/routes.ts";
 import { workableOrder } from "../../../core/bench/stepOrder.ts";
 import { clubFamilies, orderKinds } from "../../../core/kinds.ts";
+import published from "../../../fixtures/published/handsOnMinutes.json" with { type: "json" };
+import { byTable } from "../../support/checkOf.ts";
 
 const question = (extra: Partial<RouteQuestion>): RouteQuestion => ({
   kind: "build",
@@ -20,6 +22,20 @@ const everyQuestion = orderKinds.flatMap((kind) =>
     [true, false].flatMap((adjustable) => [true, false].map((readySleeved) => ({ kind, family, adjustable, readySleeved }))),
   ),
 );
+
+describe(byTable(routeFor, "handsOnMinutes", published), () => {
+  it.each(published.rows)("plans a $work within $leastMin to $mostMin minutes", ({ question: asked, leastMin, mostMin }) => {
+    const minutes = handsOnMin(route(asked as Partial<RouteQuestion>));
+    expect(minutes).toBeGreaterThanOrEqual(leastMin - published.tolerance);
+    expect(minutes).toBeLessThanOrEqual(mostMin + published.tolerance);
+  });
+
+  it("builds seven irons together in what common practice takes", () => {
+    const together = 7 * handsOnMin(route({ family: "iron", clubsInSet: 7 }));
+    expect(together).toBeGreaterThanOrEqual(published.sevenIrons.leastMin);
+    expect(together).toBeLessThanOrEqual(published.sevenIrons.mostMin);
+  });
+});
 
 describe("routeFor", () => {
   it.each(everyQuestion)("gives $kind of a $family (adjustable $adjustable, ready-sleeved $readySleeved) a route that can be worked", (asked) => {
@@ -54,29 +70,6 @@ describe("routeFor", () => {
     ["walk", 2, true],
   ])("plans %s of an adjustable driver with %d min (a wait: %s), common practice", (kind, min, unattended) => {
     expect(route({}).steps.find((step) => step.kind === kind)).toMatchObject({ medianMin: min, unattended });
-  });
-
-  // Common practice, no source: hands-on minutes of the kinds of work.
-  it.each<[string, Partial<RouteQuestion>, number, number]>([
-    ["swap on a sleeve", { kind: "swap" }, 4, 6],
-    ["regrip", { kind: "regrip", family: "iron" }, 5, 5],
-    ["iron", { family: "iron" }, 15, 18],
-    ["wedge", { family: "wedge" }, 15, 18],
-    ["bonded wood", { family: "fairway", adjustable: false }, 30, 40],
-    ["stamp with its signing", { kind: "stamp", family: "wedge" }, 10, 11],
-    ["one club of a bag check (12–15 for nine)", { kind: "check", family: "iron" }, 12 / 9, 15 / 9],
-    ["grind with its measuring", { kind: "grind", family: "wedge" }, 10, 20],
-    ["bend (its share of nine and 2–3)", { kind: "bend", family: "iron" }, 12 / 9 + 2, 15 / 9 + 3],
-  ])("plans a %s within the hands-on minutes of common practice", (_, asked, least, most) => {
-    expect(handsOnMin(route(asked))).toBeGreaterThanOrEqual(least);
-    expect(handsOnMin(route(asked))).toBeLessThanOrEqual(most);
-  });
-
-  // Common practice, no source: irons 4–PW 75–90 min and the set.
-  it("builds seven irons together in the 75 to 90 hands-on minutes of common practice", () => {
-    const together = 7 * handsOnMin(route({ family: "iron", clubsInSet: 7 }));
-    expect(together).toBeGreaterThanOrEqual(75);
-    expect(together).toBeLessThanOrEqual(90);
   });
 
   it("never shortens a wait for a set", () => {

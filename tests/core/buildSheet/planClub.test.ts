@@ -8,6 +8,7 @@ import type { ClubName } from "../../../core/kinds.ts";
 import { id } from "../../../core/kinds.ts";
 import { defaultSelectionTolerances as tolerances } from "../../../core/selection/selectionTolerances.ts";
 import worked from "../../../fixtures/published/workedSet.json" with { type: "json" };
+import { byTable } from "../../support/checkOf.ts";
 import { someClub, someGrip, someHead, someHeadModel, someParts, someShaft, someSleeve, someTarget, someWeight, stocked } from "./someParts.ts";
 
 fc.configureGlobal({ seed: 20270503 });
@@ -40,7 +41,7 @@ function faultsOf(result: ReturnType<typeof planClub>): readonly PlanFault[] {
 const pointsByHand = (parts: readonly (readonly [number, number])[]) =>
   (parts.reduce((total, [massG, x]) => total + massG * (x - 14), 0) / 28.349523125 - 213.5) / 1.75;
 
-describe(`planClub (${worked.source})`, () => {
+describe(byTable(planClub, "workedSet", worked), () => {
   it.each(worked.rows)("builds the $club", (row) => {
     const isDriver = row.family === "driver";
     const raw = worked.shafts[isDriver ? "driver" : "iron"];

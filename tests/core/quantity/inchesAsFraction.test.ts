@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { inchesAsFraction } from "../../../core/quantity/inchesAsFraction.ts";
+import { byLaw } from "../../support/checkOf.ts";
 
 fc.configureGlobal({ seed: 20270503 });
 
@@ -23,6 +24,12 @@ describe("inchesAsFraction", () => {
     expect(inchesAsFraction(mm)).toBe(text);
   });
 
+  it("refuses a length that is no number", () => {
+    expect(() => inchesAsFraction(Number.NaN)).toThrow("quantity-out-of-range");
+  });
+});
+
+describe(byLaw(inchesAsFraction, "the nearest sixteenth is within 1/32 in, and no fraction can be halved"), () => {
   it("stays within 1/32 in of the length, in lowest terms", () => {
     fc.assert(
       fc.property(fc.double({ min: -2000, max: 2000, noNaN: true }), (mm) => {
@@ -31,9 +38,5 @@ describe("inchesAsFraction", () => {
         expect(text).not.toMatch(/(^|[ -])\d*[02468]\/(2|4|8|16)$/);
       }),
     );
-  });
-
-  it("refuses a length that is no number", () => {
-    expect(() => inchesAsFraction(Number.NaN)).toThrow("quantity-out-of-range");
   });
 });

@@ -5,6 +5,7 @@ import type { Target } from "../../../core/buildSheet/plan.ts";
 import { attitudeOf } from "../../../core/head/attitudeOf.ts";
 import { chooseHeads } from "../../../core/selection/chooseHeads.ts";
 import { defaultSelectionTolerances as tolerances } from "../../../core/selection/selectionTolerances.ts";
+import { byLaw } from "../../support/checkOf.ts";
 import { someHead, someHeadModel, someSleeve, someTarget } from "../buildSheet/someParts.ts";
 import { tilted } from "../head/someAngles.ts";
 
@@ -27,7 +28,7 @@ const someHeads = fc
     values.map((value, index) => someHead({ ...value, serial: String(1000 + index), stampedLoftDeg: Math.round(value.soledLoftDeg) })),
   );
 
-describe("chooseHeads", () => {
+describe(byLaw(chooseHeads, "trying every head at every mark finds the same, in whatever order the stock lies"), () => {
   it("finds what trying every head at every mark finds", () => {
     fc.assert(
       fc.property(someHeads, fc.double({ min: 8, max: 11, noNaN: true }), (heads, squaredLoftDeg) => {
@@ -60,7 +61,9 @@ describe("chooseHeads", () => {
       ),
     );
   });
+});
 
+describe("chooseHeads", () => {
   it("puts the standard mark before a turned one that is nearer by less than the gauge can tell", () => {
     const strong = someHead({ serial: "0002", soledLoftDeg: 10 });
     const strongAt = attitudeOf(strong, tilted(1, 225)).squaredLoftDeg;
