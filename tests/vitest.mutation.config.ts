@@ -6,5 +6,6 @@ export default defineConfig({
     root: new URL("..", import.meta.url).pathname,
     include: ["tests/core/{quantity,club,head,rules,bag,selection}/**/*.test.ts"],
     testTimeout: 60_000,
+    isolate: false,
   },
 });

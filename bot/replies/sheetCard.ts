@@ -2,20 +2,10 @@ import type { Instant } from "../../core/kinds.ts";
 import type { Button, Card, Line } from "../chat/types.ts";
 import type { ClubFacts, OrderFacts } from "../operations/orderFacts.ts";
 import { card, line } from "./card.ts";
+import { cautionLine } from "./cautionLine.ts";
 import { checkLines } from "./checkLines.ts";
 import { orderData, orderTitle, stateWords } from "./orderCard.ts";
 import { clubWords, shown, timeText } from "./shown.ts";
-
-/** One caution a step, said where it belongs (common practice, no source; the product's data sheet goes first). */
-const cautions: Readonly<Record<string, string>> = {
-  tipPrepare: "Graphite dust: extraction and a mask; keep it off electronics",
-  bond: "Epoxy sensitises skin: gloves on",
-  cut: "Cutting dust: extraction, eye protection",
-  grip: "Solvent vapour: air the truck, no sparks",
-  removeOld: "Hot hosel: let it cool, eye protection",
-  bend: "Never bend on green glue; watch the hosel for cracks",
-  soleWork: "Only a qualified grinder; measure mass and bounce after",
-};
 
 function cutLines(club: ClubFacts): readonly Line[] {
   const { plan } = club;
@@ -36,19 +26,6 @@ function cutLines(club: ClubFacts): readonly Line[] {
     ...plan.weights.map(({ model, count }) => line(`${count} × ${model.name}`)),
     ...(plan.leadG >= 0.25 ? [line(`Lead ${shown.mass(plan.leadG)} left over`)] : []),
   ];
-}
-
-function nextLines(facts: OrderFacts): readonly Line[] {
-  const open = facts.clubs.flatMap((club) => club.steps.filter((step) => step.state === "todo" || step.state === "running"));
-  const heats =
-    facts.kind === "reshaft" || facts.kind === "repair" || (facts.kind === "swap" && facts.clubs.some((club) => club.plan?.choice.mark === null));
-  const caution = open
-    .filter((step) => step.kind !== "removeOld" || heats)
-    .map((step) => cautions[step.kind])
-    .find((text) => text !== undefined);
-  return caution === undefined || facts.state === "ready"
-    ? []
-    : [line(`Caution: ${caution}. Follow the product's data sheet and local rules; if unsure ask a qualified person.`)];
 }
 
 function buttonsOf(facts: OrderFacts): readonly Button[] {
@@ -80,7 +57,7 @@ export function sheetCard(facts: OrderFacts, now: Instant): Card {
   return card({
     kind: "sheet",
     title: `${orderTitle(facts)} · sheet · ${stateWords[facts.state]}${facts.heldReason === null ? "" : `, held: ${facts.heldReason}`}${due}`,
-    lines: [...facts.clubs.flatMap(cutLines), ...checks, ...nextLines(facts), ...ask],
+    lines: [...facts.clubs.flatMap(cutLines), ...checks, ...cautionLine(facts), ...ask],
     fields: facts.clubs.map((club) => ({
       label: clubWords(club.club),
       value: line(`${club.steps.filter((step) => step.state === "done").length} of ${club.steps.length} steps done`),

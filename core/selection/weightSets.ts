@@ -73,12 +73,11 @@ export function weightSets(stock: readonly StockedWeight[], ports: readonly Weig
   );
   return fillings.map((taken) => {
     const massesG = taken.map((kind) => classes[kind]?.massG ?? 0);
-    const elsewhere = inBin.map((free, kind) => Math.max(0, timesIn(taken, kind) - free));
     return {
       massesG,
       massG: massesG.reduce((total, massG) => total + massG, 0),
       count: taken.length - timesIn(taken, EMPTY),
-      fromElsewhere: elsewhere.reduce((total, count) => total + count, 0),
+      fromElsewhere: taken.filter((kind, at) => kind !== EMPTY && timesIn(taken.slice(0, at), kind) >= (inBin[kind] ?? 0)).length,
     };
   });
 }

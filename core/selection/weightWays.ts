@@ -59,9 +59,10 @@ function leadTrials(question: WeightQuestion<StockedWeight>, shares: readonly nu
  */
 export function weightStages<W extends StockedWeight>(question: WeightQuestion<W>): readonly (() => Generator<WeightWay<W>>)[] {
   const { screws, ports, tip: shaftTip } = question;
+  const loads = ports.map((port) => new Map([0, ...screws.map(({ massG }) => massG)].map((massG) => [massG, loadAt(port, massG)])));
   const sets = weightSets(screws, ports).map((set) => ({
     set,
-    load: ports.reduce((sum, port, at) => loadSum(sum, loadAt(port, set.massesG[at] ?? 0)), noLoad),
+    load: set.massesG.reduce((sum, massG, at) => loadSum(sum, loads[at]?.get(massG) ?? noLoad), noLoad),
   }));
   const mostLeadG = question.lead?.mostG ?? 0;
   const [melts, tips] = [meltDoses(question), tipWeights(question)];

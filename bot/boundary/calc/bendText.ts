@@ -1,10 +1,12 @@
+import { withLieNamed } from "./angleText.ts";
+
 const NUMBER = String.raw`\d{1,2}(?:[.,]\d{1,3})?`;
-const AMOUNT = String.raw`(?:${NUMBER}(?: \d/\d)?|\d/\d|half|one|two|three)(?: ?(?:°|deg(?:ree)?s?\b))?`;
-const wedgeToWedge = new RegExp(String.raw`\b(${NUMBER})/(${NUMBER}) ?(?:to|>|→) ?(${NUMBER})/(${NUMBER})(?![\d/])`, "gi");
-const wedgeToLoft = new RegExp(String.raw`\b(${NUMBER})/(${NUMBER}) ?(?:to|>|→) ?(${NUMBER})(?![\d/])`, "gi");
-const wedge = new RegExp(String.raw`\b(${NUMBER})/(${NUMBER})(?![\d/])`, "gi");
-const lieAmount = new RegExp(String.raw`\b(?:lie )?(${AMOUNT}) (?:more )?(upright|flat)(?:ter)?\b`, "gi");
-const bounceAmount = new RegExp(String.raw`\b(${AMOUNT}) (less|more) bounce\b`, "gi");
+/** Of a wedge, so never the top of a fraction. */
+const LOFT = String.raw`\d{2}(?:[.,]\d{1,3})?`;
+const wedgeToWedge = new RegExp(String.raw`\b(${LOFT})/(${NUMBER}) ?(?:to|>|→) ?(${NUMBER})/(${NUMBER})(?![\d/])`, "gi");
+const wedgeToLoft = new RegExp(String.raw`\b(${LOFT})/(${NUMBER}) ?(?:to|>|→) ?(${NUMBER})(?![\d/])`, "gi");
+const wedge = new RegExp(String.raw`\b(${LOFT})/(${NUMBER})(?![\d/])`, "gi");
+const bounceAmount = new RegExp(String.raw`\b(${NUMBER})°? (less|more) bounce\b`, "gi");
 
 /** A loft and its bounce, as stamped on wedges; a fraction has the smaller number first. */
 const named = (whole: string, loft: string, bounce: string): string =>
@@ -12,10 +14,9 @@ const named = (whole: string, loft: string, bounce: string): string =>
 
 /** What people say of a bend, with every number behind its name: `56/10` is loft 56 bounce 10, `1 upright` is of the lie. */
 export const bendText = (written: string): string =>
-  written
+  withLieNamed(written)
     .replace(wedgeToWedge, ", loft $1 to $3, bounce $2 to $4, ")
     .replace(wedgeToLoft, ", loft $1 to $3, bounce $2, ")
     .replace(wedge, named)
-    .replace(lieAmount, ", lie $1 $2, ")
     .replace(bounceAmount, ", bounce $1 $2, ")
     .replace(/\bat the same (?:loft|lie)\b/gi, ", ");

@@ -24,7 +24,7 @@ export interface GapsQuestion {
 }
 
 const MOST_CLUBS = 40;
-const fillers = new Set(["loft", "lofts", "is", "and", "at", "gaps", "gap", "of", "true", "squared", "deg"]);
+const fillers = new Set(["loft", "lofts", "is", "and", "at", "gaps", "gap", "of", "true", "squared", "please", "pls"]);
 const WEDGES_BY_LOFT = { kind: "range", name: "a loft without its club", min: 46, max: 64, unit: "°" } as const;
 
 interface Step {
@@ -46,15 +46,16 @@ export function readGaps(text: string, players: readonly NamedPlayer[]): GapsQue
 function stepsFrom(source: CalcWords, start: number, afterBag: boolean): readonly Step[] {
   const steps: Step[] = [];
   for (let at = start; at < source.words.length; ) {
-    const step = afterBag ? unread(source, at) : stepAt(source, at);
+    const step = stepAt(source, at, afterBag);
     steps.push(step);
     at = Math.max(at + 1, step.next);
   }
   return steps;
 }
 
-function stepAt(source: CalcWords, at: number): Step {
+function stepAt(source: CalcWords, at: number, afterBag: boolean): Step {
   if (fillers.has(source.words[at]?.text ?? "")) return { club: null, fault: null, next: at + 1 };
+  if (afterBag) return unread(source, at);
   return clubStep(source, at) ?? bareStep(source, at) ?? unread(source, at);
 }
 

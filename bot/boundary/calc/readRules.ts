@@ -53,7 +53,7 @@ export function readRules(text: string, players: readonly NamedPlayer[]): RulesQ
     facts: factsOf(values),
     adopted: localRules.filter((rule) => values[rule] !== undefined),
     understood: understood.map(withUnit),
-    faults: [...(known === null ? lacking : [known]), ...faults],
+    faults: [...(known === null ? lacking : [known]), ...faults.map(withFewNames)],
   };
 }
 
@@ -93,6 +93,11 @@ function factsOf(values: Values): Omit<ClubFacts, "family"> {
   const seen = Object.entries(seenFacts).flatMap(([name, fact]) => (known[name] === undefined ? [] : [[fact, known[name] === "yes"] as const]));
   return Object.fromEntries([...measured, ...seen]);
 }
+
+/** All the names there are would fill a phone. */
+const usualNames = ["length", "loft", "lie", "volume", "ct", "inertia", "grip length", "rib", "groove width", "adjustable", "local rule 46 and more"];
+const withFewNames = (fault: CalcFault): CalcFault =>
+  fault.accepted.kind === "names" ? { ...fault, accepted: { kind: "names", names: usualNames } } : fault;
 
 function withUnit(input: Understood): Understood {
   if (Object.hasOwn(localFields, input.name)) return { ...input, name: "" };

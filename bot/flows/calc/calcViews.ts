@@ -1,12 +1,29 @@
 import { aim } from "./aim.ts";
 import { bend } from "./bend.ts";
 import type { CalcView } from "./defineCalcView.ts";
+import { gaps } from "./gaps.ts";
+import { grip } from "./grip.ts";
 import { headmass } from "./headmass.ts";
+import { match } from "./match.ts";
+import { rules } from "./rules.ts";
+import { sleeve } from "./sleeve.ts";
 import { swing } from "./swing.ts";
 import { trim } from "./trim.ts";
 import { weights } from "./weights.ts";
 
-type CalcViewName = "aim" | "bend" | "swing" | "headmass" | "trim" | "weights";
+type CalcViewName = "aim" | "bend" | "sleeve" | "swing" | "grip" | "headmass" | "trim" | "weights" | "gaps" | "match" | "rules";
 
 /** Every view there is: a name without its view does not compile. */
-export const calcViews: { readonly [N in CalcViewName]: CalcView<N> } = { aim, bend, swing, headmass, trim, weights };
+export const calcViews: { readonly [N in CalcViewName]: CalcView<N> } = {
+  aim,
+  bend,
+  sleeve,
+  swing,
+  grip,
+  headmass,
+  trim,
+  weights,
+  gaps,
+  match,
+  rules,
+};

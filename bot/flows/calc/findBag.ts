@@ -6,8 +6,8 @@ import type { BagPart, BagRef } from "../../boundary/calc/bagRefAt.ts";
 import type { Understood } from "../../boundary/calc/fields.ts";
 import type { Context } from "../../chat/context.ts";
 import type { Reply, Role } from "../../chat/types.ts";
+import { noBagReply } from "../../replies/calc/bagRefusals.ts";
 import { restrictedClubReply } from "../../replies/calc/clubRefusals.ts";
-import { noBagReply } from "../../replies/calc/noBagReply.ts";
 import { refusalCard } from "../../replies/refusals.ts";
 
 export type FoundBag =

@@ -1,7 +1,7 @@
 import { loftGaps } from "../../../core/bag/loftGaps.ts";
 import { progressions } from "../../../core/bag/progressions.ts";
 import type { SpecClub } from "../../../core/bag/specClub.ts";
-import { type ClubName, clubFamily } from "../../../core/kinds.ts";
+import { type ClubName, clubFamily, instant } from "../../../core/kinds.ts";
 import { degrees, millimetres } from "../../../core/quantity/units.ts";
 import type { BagRef } from "../../boundary/calc/bagRefAt.ts";
 import { assumed, needed, type Understood } from "../../boundary/calc/fields.ts";
@@ -78,8 +78,7 @@ function gapsOf(clubs: readonly LoftedClub[]): { readonly rows: readonly GapRow[
 function measuredOf(clubs: readonly SpecClub[], { now }: Context) {
   const known = clubs.flatMap(({ measuredAt, gauge }) => (measuredAt === null ? [] : [{ measuredAt, gauge }]));
   const gauges = [...new Set(known.map(({ gauge }) => gauge ?? "an unnamed gauge"))];
-  const oldest = known.reduce((first, { measuredAt }) => (measuredAt < first ? measuredAt : first), now);
-  return { gauges, oldestAt: oldest, now };
+  return { gauges, oldestAt: instant(Math.min(now, ...known.map(({ measuredAt }) => measuredAt))), now };
 }
 
 /** Irons step evenly, their pitching wedge among them; woods and other wedges of most sets do not. */

@@ -6,11 +6,12 @@ import { assumed } from "../../boundary/calc/fields.ts";
 import { type MatchQuestion, readMatch } from "../../boundary/calc/readMatch.ts";
 import type { Context } from "../../chat/context.ts";
 import type { Reply } from "../../chat/types.ts";
+import { noTwinReply } from "../../replies/calc/bagRefusals.ts";
 import { calcFaultsReply } from "../../replies/calc/calcFaultsReply.ts";
+import { lengthWords } from "../../replies/calc/calcNumbers.ts";
 import { type ComparedClub, type MatchFacts, matchReply } from "../../replies/calc/matchCard.ts";
 import { setValue } from "../../replies/calc/setMatch.ts";
 import { setMatchReply, tooFewReply } from "../../replies/calc/setMatchCard.ts";
-import { shown } from "../../replies/shown.ts";
 import { findOrder } from "../findOrder.ts";
 import { defineCalcView } from "./defineCalcView.ts";
 import { findBag } from "./findBag.ts";
@@ -21,6 +22,7 @@ import { typedPair } from "./typedPair.ts";
 
 type Question<K extends MatchQuestion["kind"]> = Extract<MatchQuestion, { kind: K }>;
 type Found = Extract<FoundClub, { kind: "found" }>;
+type NamedClub = Found & { readonly ref: ClubRef };
 
 const EXAMPLE = "oxtoby driver";
 
@@ -44,17 +46,26 @@ export const match = defineCalcView({
 function ofClubs({ refs: [first, second] }: Question<"clubs">, context: Context): Reply {
   const one = findClub(first, context);
   if (one.kind === "refused") return one.reply;
-  const other = findClub(second ?? counterpart(first, one, context), context);
-  if (other.kind === "refused") return other.reply;
+  const twin = second ?? counterpart(first, one, context);
+  const other = findClub(twin, context);
+  if (other.kind === "refused") return second === null && twin.kind === "bag" ? noTwinReply(one.shown, twin.from) : other.reply;
+  /** A gamer is what the other should be like. */
+  const isTurned = second === null && twin.kind === "bag" && twin.from === "gamer";
+  const pair = [
+    { ...one, ref: first },
+    { ...other, ref: twin },
+  ] as const;
+  return ofPair(isTurned ? [pair[1], pair[0]] : pair, context);
+}
+
+function ofPair([one, other]: readonly [NamedClub, NamedClub], context: Context): Reply {
   const name = ({ input, shown: said }: Found) => ({ ...input, values: [{ written: said, unit: "" }], name: "" });
   return matchReply({
     ...compared(one.club, other.club, context),
-    inputs: [name(one), name(other), sameGauge],
+    inputs: [name(one), name(other)],
     clubs: [comparedClub(one), comparedClub(other)],
   });
 }
-
-const sameGauge = assumed("a gauge reads both", "alike", "");
 
 /** A gamer's backup, a backup's gamer, the gamer an order is built after. */
 function counterpart(ref: ClubRef, found: Found, context: Context): ClubRef {
@@ -64,13 +75,19 @@ function counterpart(ref: ClubRef, found: Found, context: Context): ClubRef {
   return { kind: "bag", player, club: found.club.club, from: "gamer" };
 }
 
-const comparedClub = ({ shown: said, hand, club: { measuredAt, gauge } }: Found): ComparedClub => ({ shown: said, hand, measuredAt, gauge });
+const comparedClub = ({ shown: said, hand, ref, club: { measuredAt, gauge } }: NamedClub): ComparedClub => ({
+  shown: said,
+  hand,
+  isPlanned: ref.kind === "order",
+  measuredAt,
+  gauge,
+});
 
 function compared(one: SpecClub, other: SpecClub, { actor, now }: Context): Pick<MatchFacts, "unit" | "now" | "comparison" | "parts"> {
   const comparison = compareClubs(one, other, defaultCheckTolerances);
   const said = (club: SpecClub, part: (typeof comparison.differing)[number]): string => {
     const value = club[part];
-    if (part === "tipTrimMm") return `${shown.length(Number(value), actor.lengthUnit)}${actor.lengthUnit === "in" ? " in" : ""}`;
+    if (part === "tipTrimMm") return Number(value) === 0 ? "none" : lengthWords(Number(value), actor.lengthUnit);
     return typeof value === "boolean" ? (value ? "with" : "without") : String(value);
   };
   const parts = comparison.differing.map((part) => ({ part, values: [said(one, part), said(other, part)] as const }));
@@ -80,7 +97,7 @@ function compared(one: SpecClub, other: SpecClub, { actor, now }: Context): Pick
 function ofTyped({ values, understood }: Question<"typed">, context: Context): Reply {
   const [one, other] = typedPair(values);
   const facts = compared(one, other, context);
-  return matchReply({ ...facts, inputs: [...understood, sameGauge], clubs: null });
+  return matchReply({ ...facts, inputs: [...understood, assumed("both on", "one gauge and clamp", "")], clubs: null });
 }
 
 function ofSet({ bag: ref, values, understood }: Question<"set">, context: Context): Reply {

@@ -17,7 +17,7 @@ export function typedWeights(masses: readonly WrittenNumber[], name: string): re
   return [...new Set(values)].map((massG) => ({
     name: `${name} ${massG} g`,
     massG: grams(massG),
-    place: "at hand",
+    place: "",
     inPlayersBin: false,
     free: values.filter((other) => other === massG).length,
   }));

@@ -1,14 +1,7 @@
-import { defaultAllowances } from "../../../core/buildSheet/allowances.ts";
 import { pointsOfMass } from "../../../core/club/massAtPosition.ts";
-import { grams, millimetres, swingWeightPoints } from "../../../core/quantity/units.ts";
+import { grams, millimetres } from "../../../core/quantity/units.ts";
 import { leadTapeLength, leadTapeMass } from "../../../core/selection/leadTape.ts";
-import {
-  MOST_TIP_WEIGHT_G,
-  type StockedWeight,
-  type WeightAims,
-  type WeightPlace,
-  type WeightQuestion,
-} from "../../../core/selection/weightQuestion.ts";
+import type { StockedWeight } from "../../../core/selection/weightQuestion.ts";
 import { weightsFor } from "../../../core/selection/weightsFor.ts";
 import { assumed, type CalcFault, needed } from "../../boundary/calc/fields.ts";
 import { readCalc } from "../../boundary/calc/readCalc.ts";
@@ -19,16 +12,14 @@ import { leadReply } from "../../replies/calc/leadCard.ts";
 import { weightsReply } from "../../replies/calc/weightsCard.ts";
 import { type ClubToWeigh, clubToWeigh, type WeightsQuestion, type WeightsValues } from "./clubToWeigh.ts";
 import { defineCalcView } from "./defineCalcView.ts";
-import { leadTapeOf } from "./leadOf.ts";
+import { leadTapeOf } from "./leadTapeOf.ts";
 import { namedPlayers } from "./namedPlayers.ts";
 import { typicalPlaces } from "./pointsWish.ts";
-import { portNames, weightPorts } from "./weightPorts.ts";
+import { portNames } from "./weightPorts.ts";
 import { stockedScrews, typedWeights } from "./weightStock.ts";
+import { USUAL_LEAD_G, weightsAsked } from "./weightsAsked.ts";
 
 const EXAMPLE = "swing d3, head 196 at 44.5, now d0, screws 2 2 4 6 8 10 12, ports 2";
-/** Common practice, no source. */
-const USUAL_LEAD_G = 10;
-const CENTRE_TOLERANCE_MM = 0.5;
 /** More masses than these in four ports would be slow. */
 const MOST_MASSES = 16;
 
@@ -54,7 +45,7 @@ export const weights = defineCalcView({
     if (isLeadAlone) return leadAlone(question, club);
     const screws = values.screws === undefined ? stockedScrews(club?.player ?? null, context) : typedWeights(values.screws, "screw");
     const missing = missingIn(values, club, screws);
-    if (club === null || screws === null || missing.length > 0) return calcFaultsReply("weights", missing, understood, EXAMPLE);
+    if (club === null || screws === null || missing.length > 0) return calcFaultsReply("weights", missing, club?.inputs ?? understood, EXAMPLE);
     return answered(question, club, screws);
   },
 });
@@ -85,53 +76,9 @@ function missingIn(values: WeightsValues, club: ClubToWeigh | null, screws: read
   ];
 }
 
-function aimsOf(values: WeightsValues): WeightAims {
-  const { swing, back, forward, toe, heel } = values;
-  const mass = values["head mass"];
-  const shift = (towards: number | undefined, away: number | undefined) =>
-    towards === undefined && away === undefined
-      ? null
-      : { wanted: millimetres(towards ?? -(away ?? 0)), tolerance: millimetres(CENTRE_TOLERANCE_MM) };
-  const [toBack, toToe] = [shift(back?.value, forward?.value), shift(toe?.value, heel?.value)];
-  return {
-    ...(swing === undefined
-      ? {}
-      : { swingWeightPoints: { wanted: swingWeightPoints(swing.value), tolerance: swingWeightPoints(defaultAllowances.swingWeightPoints) } }),
-    ...(mass === undefined ? {} : { headMassG: { wanted: grams(mass.value), tolerance: grams(defaultAllowances.headMassG) } }),
-    ...(toBack === null ? {} : { centreBackMm: toBack }),
-    ...(toToe === null ? {} : { centreToeMm: toToe }),
-  };
-}
-
-const centreOf = ({ headFromCapMm }: ClubToWeigh): WeightPlace => ({
-  name: "head",
-  fromCapMm: headFromCapMm,
-  backMm: millimetres(0),
-  toeMm: millimetres(0),
-});
-
-const mostLeadG = (values: WeightsValues): number => (values.without !== undefined ? 0 : (values.lead?.value ?? USUAL_LEAD_G));
-
-function asked(values: WeightsValues, club: ClubToWeigh, screws: readonly StockedWeight[]): WeightQuestion<StockedWeight> {
-  const ports = weightPorts(values, club.headFromCapMm, club.ports);
-  const { melt } = values;
-  const tips = values["tip weights"];
-  const mostMeltG = melt?.value ?? 0;
-  return {
-    head: { massG: club.headMassG, ...(club.swingWeightPoints === null ? {} : { swingWeightPoints: club.swingWeightPoints }) },
-    aims: aimsOf(values),
-    ports,
-    screws: ports.length === 0 ? [] : screws,
-    ...(melt === undefined ? {} : { melt: { places: [centreOf(club)], stepG: grams(Math.max(0.5, mostMeltG / 20)), mostG: grams(mostMeltG) } }),
-    ...(tips === undefined
-      ? {}
-      : { tip: { fromCapMm: club.tipFromCapMm, stock: typedWeights(tips, "tip weight"), mostG: grams(MOST_TIP_WEIGHT_G) } }),
-    lead: { places: [centreOf(club)], mostG: grams(mostLeadG(values)) },
-  };
-}
-
 function answered({ values }: WeightsQuestion, club: ClubToWeigh, screws: readonly StockedWeight[]): Reply {
-  const answer = weightsFor(asked(values, club, screws));
+  const asked = weightsAsked(values, club, screws);
+  const answer = weightsFor(asked);
   const { lead } = answer.plan;
   const { tape, assumed: counted } = leadTapeOf(values);
   const limits = values.lead === undefined && values.without === undefined ? [assumed("lead up to", USUAL_LEAD_G, "g")] : [];
@@ -141,7 +88,7 @@ function answered({ values }: WeightsQuestion, club: ClubToWeigh, screws: readon
     inputs: [...club.inputs, ...stock, ...limits, ...(lead === null ? [] : counted)],
     answer,
     before: { headMassG: club.headMassG, swingWeightPoints: club.swingWeightPoints },
-    screws: [...screws].sort((one, other) => one.massG - other.massG),
+    screws: [...asked.screws].sort((one, other) => one.massG - other.massG),
     leadLengthMm: lead === null ? null : leadTapeLength(lead.massG, tape),
   });
 }

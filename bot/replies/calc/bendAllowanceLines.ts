@@ -1,6 +1,8 @@
 import type { BendAllowance, BendReason } from "../../../core/head/bendAllowed.ts";
+import { cautionsFor } from "../../../core/rules/cautionsFor.ts";
 import type { Line } from "../../chat/types.ts";
 import { line } from "../card.ts";
+import { cautionWords } from "../cautionWords.ts";
 import { shown } from "../shown.ts";
 import type { BendFacts } from "./bendFacts.ts";
 
@@ -21,8 +23,10 @@ const say = (reason: BendReason): string => ("plane" in reason ? overLimit[reaso
 
 const verdicts: Readonly<Record<BendAllowance["kind"], string>> = { allowed: "Allowed", warned: "With care", blocked: "Do not bend" };
 
-const generalCaution =
-  "Cold, the head clamped, face and finish covered; never on green glue; look at the hosel for cracks. Follow the maker's data sheet and local rules; if unsure ask a qualified person.";
+/** A bond may be green, and what is at hand besides does not matter to a bend. */
+const caution = cautionsFor("bend", ["epoxy"])
+  .map(({ code }) => cautionWords[code])
+  .join("; ");
 
 export const limitWords = ({ warnAboveDeg, blockAboveDeg, onlyIfMakerAllows }: BendAllowance["limits"]): string =>
   `care past ${shown.stamp(warnAboveDeg)}°, stop past ${shown.stamp(blockAboveDeg)}°, all bends of a plane added up${onlyIfMakerAllows ? "; only where its maker allows" : ""}`;
@@ -42,6 +46,12 @@ export function bendAllowanceLines({ allowance, answer, onSleeve }: Pick<BendFac
     line({ strong: `${verdicts[allowance.kind]}: ` }, first ?? within),
     ...others.map((why) => line(`And ${why}`)),
     ...(onSleeve ? [line("It sits on a sleeve: turn that instead, see /calc sleeve")] : []),
-    ...(allowance.kind === "blocked" ? [] : [line(`Caution: ${generalCaution}`)]),
+    ...(allowance.kind === "blocked"
+      ? []
+      : [
+          line(
+            `Caution: cold, the head clamped, face and finish covered; ${caution}. Follow the maker's data sheet and local rules; if unsure ask a qualified person.`,
+          ),
+        ]),
   ];
 }

@@ -37,7 +37,10 @@ export const comparedWords: Readonly<Record<ComparedQuantity, ComparedWords>> = 
   swingWeightPoints: {
     name: "Swing weight",
     value: shown.swing,
-    amount: (value) => (value < 0.5 ? tenths(value) : quarters(value).replace("+", "")),
+    amount: (value) => {
+      const points = value < 0.5 ? tenths(value) : quarters(value).replace("+", "");
+      return `${points} ${points === "1" ? "point" : "points"}`;
+    },
     more: "heavier",
     less: "lighter",
   },

@@ -6,6 +6,7 @@ import { line, reply } from "../card.ts";
 import { ago, plural } from "../shown.ts";
 import { calcCard } from "./calcCard.ts";
 import { comparedWords } from "./comparedWords.ts";
+import { directedInputs, sides } from "./directedInputs.ts";
 
 type Comparison = ReturnType<typeof compareClubs>;
 type Row = Comparison["rows"][number];
@@ -15,6 +16,8 @@ type NamedPart = Comparison["differing"][number];
 export interface ComparedClub {
   readonly shown: string;
   readonly hand: "left" | "right";
+  /** What was not measured stands as the sheet planned it. */
+  readonly isPlanned: boolean;
   readonly measuredAt: Instant | null;
   readonly gauge: string | null;
 }
@@ -62,17 +65,19 @@ function rowLine(row: Row, unit: MatchFacts["unit"]): Line {
   return line(`${name} ${value(row.wanted, unit)} > ${value(row.got, unit)} `, row.verdict === "off" ? { strong: said } : said, held);
 }
 
-const measuredWords = ({ shown, measuredAt, gauge }: ComparedClub, now: Instant): string =>
-  measuredAt === null ? `${shown}: not measured, as planned` : `${shown}: measured ${ago(measuredAt, now)} on ${gauge ?? "an unnamed gauge"}`;
+function measuredWords({ shown, isPlanned, measuredAt, gauge }: ComparedClub, now: Instant): string {
+  if (measuredAt === null) return `${shown}: never measured${isPlanned ? ", as planned" : ""}`;
+  return `${shown}: measured ${ago(measuredAt, now)} on ${gauge ?? "an unnamed gauge"}${isPlanned ? ", the rest as planned" : ""}`;
+}
 
 function clubLines({ clubs, now }: MatchFacts): readonly Line[] {
   if (clubs === null) return [];
   const [one, other] = clubs;
-  const isOneGauge = one.gauge === other.gauge && one.gauge !== null;
+  const areApart = one.measuredAt !== null && other.measuredAt !== null && (one.gauge === null || one.gauge !== other.gauge);
   return [
     line(measuredWords(one, now)),
     line(measuredWords(other, now)),
-    ...(isOneGauge ? [] : [line({ strong: "Not on one gauge: angles compare on one gauge only" })]),
+    ...(areApart ? [line({ strong: "Not on one gauge: angles compare on one gauge only" })] : []),
     ...(one.hand === other.hand ? [] : [line({ strong: "One is left-handed, the other right-handed" })]),
   ];
 }
@@ -93,17 +98,24 @@ const dataOf = ({ rows, differing, unknown, incomparable, overall }: Comparison)
   incomparable,
 });
 
+/** `Bram Oxtoby driver and backup`. */
+function titleWords({ clubs, comparison: { overall }, parts }: MatchFacts, off: number): string {
+  const [one, other] = clubs ?? [];
+  const behind = one !== undefined && other?.shown.startsWith(`${one.shown} `) === true ? other.shown.slice(one.shown.length + 1) : other?.shown;
+  return `${one === undefined ? "Two clubs" : `${one.shown} and ${behind}`}: ${overall === "off" ? `${plural(off + parts.length, "thing")} off` : overallWords[overall]}`;
+}
+
 /** Two clubs held against each other, row by row: same, close, or off by how much. */
 export function matchReply(facts: MatchFacts): Reply {
   const { clubs, comparison, unit } = facts;
   const { rows, overall } = comparison;
-  const off = rows.filter(({ verdict }) => verdict === "off").length + facts.parts.length;
+  const off = rows.filter(({ verdict }) => verdict === "off").length;
   return reply(
     calcCard({
       view: "match",
-      title: `${clubs === null ? "Two clubs" : `${clubs[0].shown} and ${clubs[1].shown}`}: ${overall === "off" ? `${plural(off, "thing")} off` : overallWords[overall]}`,
+      title: titleWords(facts, off),
       tone: overall === "off" ? "attention" : "plain",
-      inputs: facts.inputs,
+      inputs: directedInputs(facts.inputs, { face: sides.face }),
       lines: [...rows.map((row) => rowLine(row, unit)), ...partLines(facts), ...clubLines(facts)],
       fields: [...nameFields("On one side only", comparison.unknown), ...nameFields("Measured differently", comparison.incomparable)],
       leavesOut: "feel, looks, and whether a club may be played. Same is what two readings on one gauge cannot tell apart.",

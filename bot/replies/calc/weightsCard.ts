@@ -15,6 +15,8 @@ export interface WeightsFacts {
   readonly leadLengthMm: number | null;
 }
 
+const upperFirst = (text: string): string => `${text[0]?.toUpperCase() ?? ""}${text.slice(1)}`;
+
 const side = (mm: number, above: string, below: string): string => `${Math.abs(mm).toFixed(1)} mm to the ${mm < 0 ? below : above}`;
 
 /** A value aimed at, in words. */
@@ -27,7 +29,7 @@ const aimWords: { readonly [Q in WeightDeviation["quantity"]]: (value: number) =
 
 /** By how much an aim is missed, and which way. */
 const missWords: { readonly [Q in WeightDeviation["quantity"]]: (miss: number) => string } = {
-  swingWeightPoints: (miss) => `${quarters(Math.abs(miss))} points too ${miss < 0 ? "light" : "heavy"}`,
+  swingWeightPoints: (miss) => `${quarters(Math.abs(miss)).replace("+", "")} points too ${miss < 0 ? "light" : "heavy"}`,
   headMassG: (miss) => `head ${shown.mass(Math.abs(miss))} too ${miss < 0 ? "light" : "heavy"}`,
   centreBackMm: (miss) => `centre ${side(miss, "back", "front")} of it`,
   centreToeMm: (miss) => `centre ${side(miss, "toe", "heel")} of it`,
@@ -38,7 +40,9 @@ const usedOf = ({ answer }: WeightsFacts, weight: StockedWeight): number => answ
 /** In the order of the bench. */
 function partLines({ answer, leadLengthMm }: WeightsFacts): readonly Line[] {
   const { screws, melt, tip, lead } = answer.plan;
-  const placed = screws.map(({ port, weight }) => line({ strong: `${port}: ` }, `${weight.name}, ${weight.place}`));
+  const placed = screws.map(({ port, weight }) =>
+    line({ strong: `${upperFirst(port)}: ` }, [weight.name, weight.place].filter((word) => word !== "").join(", ")),
+  );
   const nothing = screws.length + Number(melt !== null) + Number(tip !== null) + Number(lead !== null) === 0;
   return [
     ...placed,
@@ -58,15 +62,28 @@ function resultLine({ answer: { plan }, before }: WeightsFacts): Line {
   return line("Comes to ", [...swing, `head ${shown.mass(plan.headMassG)} (${signed(plan.headMassG - before.headMassG)} g)`, ...moved].join(", "));
 }
 
-const missLine = ({ answer }: WeightsFacts): readonly Line[] =>
-  answer.kind === "reached"
-    ? []
-    : [line({ strong: "Not reached: " }, answer.misses.map(({ quantity, got, wanted }) => missWords[quantity](got - wanted)).join(", "))];
+const isTooHeavy = ({ quantity, got, wanted }: WeightDeviation): boolean =>
+  (quantity === "swingWeightPoints" || quantity === "headMassG") && got > wanted;
+
+function missLines({ answer }: WeightsFacts): readonly Line[] {
+  if (answer.kind === "reached") return [];
+  const said = answer.misses.map(({ quantity, got, wanted }) => missWords[quantity](got - wanted)).join(", ");
+  return [
+    line({ strong: "Not reached: " }, said),
+    ...(answer.misses.some(isTooHeavy) ? [line("Weight has to come off: a lighter head, or say what is in it: screws in 4 4")] : []),
+  ];
+}
 
 const leftWords = (facts: WeightsFacts): string => facts.screws.map((weight) => `${weight.name} × ${weight.free - usedOf(facts, weight)}`).join(", ");
 
 const missedData = ({ answer }: WeightsFacts) =>
-  answer.kind === "reached" ? [] : answer.misses.map(({ quantity, wanted, got, tolerance }) => ({ quantity, wanted, got, tolerance }));
+  answer.kind === "reached"
+    ? []
+    : answer.misses.map(({ quantity, wanted, got, tolerance }) => ({
+        [quantity]: got,
+        [`wanted${upperFirst(quantity)}`]: wanted,
+        [`tolerance${upperFirst(quantity)}`]: tolerance,
+      }));
 
 /** What goes where for what is wished of a head, and what it comes to. */
 export function weightsReply(facts: WeightsFacts): Reply {
@@ -79,7 +96,7 @@ export function weightsReply(facts: WeightsFacts): Reply {
       title: `${named === null ? "Weights" : `${named}: weights`} for ${aims}`,
       tone: answer.kind === "reached" ? "plain" : "attention",
       inputs: facts.inputs,
-      lines: [...partLines(facts), resultLine(facts), ...missLine(facts)],
+      lines: [...partLines(facts), resultLine(facts), ...missLines(facts)],
       fields: [
         {
           label: "Before",
