@@ -24,7 +24,7 @@ function checkLine(check: OutsideCheck, tables: ReadonlyMap<string, PublishedTab
   }
 }
 
-const section = (text: string, lines: readonly string[]) => [`## ${text}`, "", ...lines, ""];
+const section = (text: string, lines: readonly string[]) => [`## ${text}`, "", ...(lines.at(-1) === "" ? lines : [...lines, ""])];
 
 /** The page as markdown: what every public function is held against, which have nothing, and the tables. */
 export function sourcesPage(

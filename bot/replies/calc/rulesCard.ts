@@ -14,7 +14,7 @@ import { ruledFactWords } from "./ruledFactWords.ts";
 type Fact = keyof typeof ruledFactWords;
 
 /** A club and what was found of it. */
-export interface RuledClub {
+interface RuledClub {
   readonly shown: string;
   readonly facts: ClubFacts;
   readonly findings: readonly Finding[];
