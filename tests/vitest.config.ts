@@ -5,6 +5,7 @@ export default defineConfig({
   test: {
     root: new URL("..", import.meta.url).pathname,
     include: ["tests/**/*.test.ts"],
+    setupFiles: ["tests/support/seeded.ts"],
     pool: "forks",
     reporters: ["default", new PlainCount()],
     testTimeout: 120_000,

@@ -4,8 +4,6 @@ import { combinedGaugeError } from "../../../core/bag/combinedGaugeError.ts";
 import published from "../../../fixtures/published/gaugeError.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 describe(byTable(combinedGaugeError, "gaugeError", published), () => {
   it.each(published.rows)("makes $combinedDeg of $readings readings to $errorDeg", ({ errorDeg, readings, combinedDeg }) => {
     expect(Math.abs(combinedGaugeError(errorDeg, readings as 2) - combinedDeg)).toBeLessThan(published.tolerance);

@@ -6,8 +6,6 @@ import { grams, kilogramSquareCentimetres, millimetres, mmFromInches } from "../
 import published from "../../../fixtures/published/setMatch.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const club = (inertia: number, headFromCapMm: number = mmFromInches(published.headFromCapIn), name = "7i") => ({
   club: name as ClubName,
   inertiaKgCm2: kilogramSquareCentimetres(inertia),

@@ -6,8 +6,6 @@ import { type Degrees, degrees } from "../../../core/quantity/units.ts";
 import published from "../../../fixtures/published/setSteps.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 type Lofts = Parameters<typeof loftGaps>[0];
 const set = (...lofts: readonly (readonly [string, number | null])[]): Lofts =>
   lofts.map(([club, loft]) => ({ club: club as ClubName, squaredLoftDeg: loft as Degrees | null }));

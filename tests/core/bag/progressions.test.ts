@@ -6,8 +6,6 @@ import { type Degrees, inchesFromMm, type Millimetres, mmFromInches } from "../.
 import published from "../../../fixtures/published/setSteps.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 type Club = Parameters<typeof progressions>[0][number];
 const club = (name: string, lengthMm: number | null, lieDeg: number | null): Club => ({
   club: name as ClubName,

@@ -7,8 +7,6 @@ import { grams, millimetres, mmFromInches, swingWeightPoints } from "../../../co
 import published from "../../../fixtures/published/setMatch.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const club = (points: number, headFromCapMm: number = mmFromInches(published.headFromCapIn), name = "7i") => ({
   club: name as ClubName,
   swingWeightPoints: swingWeightPoints(points),

@@ -11,8 +11,6 @@ import worked from "../../../fixtures/published/workedSet.json" with { type: "js
 import { byTable } from "../../support/checkOf.ts";
 import { someClub, someGrip, someHead, someHeadModel, someParts, someShaft, someSleeve, someTarget, someWeight, stocked } from "./someParts.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const IN = 25.4;
 
 function build(target: Partial<Target>, parts: Partial<PartsInReach> = {}) {

@@ -6,8 +6,6 @@ import { resolveTarget } from "../../../core/buildSheet/resolveTarget.ts";
 import type { ClubFamily, ClubName } from "../../../core/kinds.ts";
 import { someClub, someSleeve } from "./someParts.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const wish = <T>(value: T): Wish<T> => ({ value, asWritten: "as written" });
 const exactly = (value: number) => wish<Amount>({ kind: "exactly", value });
 const by = (value: number) => wish<Amount>({ kind: "by", value });

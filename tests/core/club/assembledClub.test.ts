@@ -11,8 +11,6 @@ import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
 import { clubWithOwnInertia, componentsOfRow, driver, someComponents } from "./checkClubs.ts";
 import { refusedOutside } from "./refusedOutside.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const lump = (massG: number, fromCapMm: number): ClubComponent => ({ name: "club", massG: grams(massG), fromCapMm: millimetres(fromCapMm) });
 
 describe(byTable(assembledClub, "pointMassClubs", worked), () => {

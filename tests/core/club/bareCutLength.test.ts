@@ -7,8 +7,6 @@ import published from "../../../fixtures/published/shaftTrimming.json" with { ty
 import { byLaw, byTable } from "../../support/checkOf.ts";
 import { expectBounds } from "./refusals.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const inches = (mm: number) => mm / 25.4;
 
 describe(byTable(bareCutLength, "shaftTrimming", published), () => {

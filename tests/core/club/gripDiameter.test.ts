@@ -5,8 +5,6 @@ import { inchesFromMm, millimetres, mmFromInches } from "../../../core/quantity/
 import published from "../../../fixtures/published/gripBuildUp.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const rigid: GripWall = { kind: "rigid" };
 const wallOf = (kind: string): GripWall => (kind === "rigid" ? rigid : unstretchedRubber);
 const gripIn = (nominal: number, core: number, shaft: number) => ({

@@ -8,8 +8,6 @@ import { type Millimetres, millimetres, mmFromInches } from "../../../core/quant
 import published from "../../../fixtures/published/gripBuildUp.json" with { type: "json" };
 import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const standard = { nominalMm: mmFromInches(0.9), coreMm: mmFromInches(0.6), shaftMm: mmFromInches(0.6) };
 const rigid: GripWall = { kind: "rigid" };
 

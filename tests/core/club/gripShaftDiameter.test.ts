@@ -4,8 +4,6 @@ import { gripShaftDiameter } from "../../../core/club/gripShaftDiameter.ts";
 import { millimetres } from "../../../core/quantity/units.ts";
 import { byLaw } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const butt = { diameterMm: millimetres(15.24), parallelMm: millimetres(50), taperPer100Mm: millimetres(0.4) };
 const cap = millimetres(3);
 const at = (fromCapMm: number) => gripShaftDiameter(butt, millimetres(fromCapMm), cap);

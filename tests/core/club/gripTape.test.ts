@@ -5,8 +5,6 @@ import { millimetres, mmFromInches } from "../../../core/quantity/units.ts";
 import published from "../../../fixtures/published/gripTape.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const tape = { layers: 1, layerMm: mmFromInches(0.005), lengthMm: mmFromInches(10), shaftMm: mmFromInches(0.6), grammageGPerM2: 110 };
 const middle = mmFromInches(published.effect.centreFromCapIn);
 

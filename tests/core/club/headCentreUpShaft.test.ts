@@ -7,8 +7,6 @@ import published from "../../../fixtures/published/headCentreUpShaft.json" with 
 import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
 import { refusedOutside } from "./refusedOutside.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const upShaft = (heightMm: number, fromAxisMm: number, lieDeg: number) =>
   headCentreUpShaft(millimetres(heightMm), millimetres(fromAxisMm), degrees(lieDeg));
 const someHead = [

@@ -9,8 +9,6 @@ import { byLaw, byTable } from "../../support/checkOf.ts";
 import { clubWithOwnInertia, driver, iron, pointClub } from "./checkClubs.ts";
 import { refusedOutside } from "./refusedOutside.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const kgCm2 = kilogramSquareCentimetres;
 
 describe(byTable(headMassForInertia, "pointMassClubs", worked), () => {

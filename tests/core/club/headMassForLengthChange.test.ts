@@ -11,8 +11,6 @@ import { byLaw, byTable } from "../../support/checkOf.ts";
 import { clubWithOwnInertia, driver, iron, pointClub } from "./checkClubs.ts";
 import { refusedOutside } from "./refusedOutside.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 describe(byTable(headMassForLengthChange, "lengthChange", published), () => {
   it.each(published.rows)("keeps the $kept at $changeIn in with $headMassG g", ({ changeIn, kept, headMassG }) => {
     const mass = headMassForLengthChange(pointClub(iron), mmFromInches(changeIn), kept as KeptQuantity);

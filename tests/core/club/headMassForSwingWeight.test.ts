@@ -8,8 +8,6 @@ import { byLaw, byTable } from "../../support/checkOf.ts";
 import { componentsOfRow, iron } from "./checkClubs.ts";
 import { refusedOutside } from "./refusedOutside.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const around = componentsOfRow(iron).filter(({ name }) => name !== "head");
 
 describe(byTable(headMassForSwingWeight, "pointMassClubs", worked), () => {

@@ -7,8 +7,6 @@ import published from "../../../fixtures/published/clubPendulum.json" with { typ
 import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
 import { refusedOutside } from "./refusedOutside.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const period = (kgCm2: number, massG: number, mm: number) => pendulumPeriod(kilogramSquareCentimetres(kgCm2), grams(massG), millimetres(mm));
 const inertia = (s: number, massG: number, mm: number) => inertiaFromPendulum(seconds(s), grams(massG), millimetres(mm));
 

@@ -10,8 +10,6 @@ import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
 import { clubWithOwnInertia, driver, iron, pointClub } from "./checkClubs.ts";
 import { refusedOutside } from "./refusedOutside.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const changeOf = (answer: ReturnType<typeof lengthChangeForHeadMass>): number => (answer.kind === "found" ? answer.lengthChangeMm : Number.NaN);
 
 describe(byTable(lengthChangeForHeadMass, "lengthChange", published), () => {

@@ -10,8 +10,6 @@ import { byLaw, byTable } from "../../support/checkOf.ts";
 import { clubWithOwnInertia, iron, pointClub, rowOf } from "./checkClubs.ts";
 import { refusedOutside } from "./refusedOutside.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 describe(byTable(lengthenedClub, "lengthChange", published), () => {
   it.each(published.points)("adds $points points to the $club with $changeIn in", ({ club, changeIn, points }) => {
     const before = pointClub(rowOf(club));

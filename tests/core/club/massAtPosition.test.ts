@@ -6,8 +6,6 @@ import published from "../../../fixtures/published/swingWeightSensitivity.json" 
 import { byLaw, byTable } from "../../support/checkOf.ts";
 import { refusedOutside } from "./refusedOutside.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 describe(byTable(pointsOfMass, "swingWeightSensitivity", published), () => {
   it.each(published.rows)("moves $points points with $massG g at $fromCapIn in", ({ massG, fromCapIn, points }) => {
     expect(Math.abs(pointsOfMass(grams(massG), mmFromInches(fromCapIn)) - points)).toBeLessThan(published.tolerance.points);

@@ -7,8 +7,6 @@ import published from "../../../fixtures/published/frequencySetUps.json" with { 
 import { byLaw, byTable } from "../../support/checkOf.ts";
 import { expectReadingBounds, expectSetUpBounds, someReading, someSetUp } from "./someReading.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const anySetUp = fc
   .record({
     clampMm: fc.constantFrom(127, 127.9, 63.5),

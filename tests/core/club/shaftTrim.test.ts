@@ -7,8 +7,6 @@ import tips from "../../../fixtures/published/tipTrims.json" with { type: "json"
 import { byLaw, byTable } from "../../support/checkOf.ts";
 import { expectBounds } from "./refusals.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const parallel = { tip: "parallel" as const, parallelTipMm: millimetres(100), rawLengthMm: millimetres(1168) };
 const trimmed = (shaft: typeof parallel | (Omit<typeof parallel, "tip"> & { tip: "taper" }), tipMm: number, cutMm: number) =>
   shaftTrim(shaft, millimetres(tipMm), millimetres(cutMm));

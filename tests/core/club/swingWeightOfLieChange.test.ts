@@ -7,8 +7,6 @@ import published from "../../../fixtures/published/lieChangeSwingWeight.json" wi
 import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
 import { refusedOutside } from "./refusedOutside.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const pointsOf = (massG: number, fromAxisMm: number, lieDeg: number) =>
   swingWeightOfLieChange(grams(massG), millimetres(fromAxisMm), degrees(lieDeg));
 

@@ -11,8 +11,6 @@ import { type Beam, ritzSign, shootingSign } from "./beams.ts";
 import { expectBounds } from "./refusals.ts";
 import { expectReadingBounds, expectSetUpBounds, someReading, someSetUp } from "./someReading.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 type Club = (typeof published.clubs)["driver"];
 type Row = Pick<(typeof published.rows)[number], "tipMoreIn" | "buttMoreIn" | "massMoreG" | "clampIn">;
 

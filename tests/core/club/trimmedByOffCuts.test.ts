@@ -6,8 +6,6 @@ import { grams, millimetres } from "../../../core/quantity/units.ts";
 import { byLaw } from "../../support/checkOf.ts";
 import { expectBounds } from "./refusals.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const raw = { rawLengthMm: millimetres(1000), rawMassG: grams(100), balanceFromTipMm: millimetres(520) };
 const piece = (lengthMm: number, massG: number) => ({ lengthMm: millimetres(lengthMm), massG: grams(massG) });
 

@@ -8,8 +8,6 @@ import published from "../../../fixtures/published/shaftTrimming.json" with { ty
 import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
 import { expectBounds } from "./refusals.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const raw = { rawLengthMm: mmFromInches(46), rawMassG: grams(65), balanceFromTipMm: mmFromInches(24) };
 const trimmed = (shaft: typeof raw, tipMm: number, buttMm: number) => trimmedShaft(shaft, millimetres(tipMm), millimetres(buttMm));
 

@@ -14,8 +14,6 @@ import { ritzSign } from "./beams.ts";
 import { expectBounds } from "./refusals.ts";
 import { expectReadingBounds, expectSetUpBounds, someReading, someSetUp } from "./someReading.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 /** A shaft whose part past a clamp of 127 mm is as long and as heavy as asked. */
 const withFree = (freeLengthMm: number, freeMassG: number, stiffness = 50) => ({
   lengthMm: millimetres(freeLengthMm + 127),

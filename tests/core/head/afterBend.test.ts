@@ -6,8 +6,6 @@ import { degrees, millimetres } from "../../../core/quantity/units.ts";
 import published from "../../../fixtures/published/bending.json" with { type: "json" };
 import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 /** Double precision: the library works in single precision otherwise. */
 glMatrix.setMatrixArrayType(Array);
 

@@ -8,8 +8,6 @@ import { degrees, MM_PER_INCH, millimetres } from "../../../core/quantity/units.
 import published from "../../../fixtures/published/lieError.json" with { type: "json" };
 import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 /** Double precision: the library works in single precision otherwise. */
 glMatrix.setMatrixArrayType(Array);
 

@@ -6,8 +6,6 @@ import { degrees } from "../../../core/quantity/units.ts";
 import published from "../../../fixtures/published/bending.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const wedge: BendableHead = { squaredLoftDeg: degrees(56), seatedLieDeg: degrees(64), bounceDeg: degrees(10) };
 
 describe(byTable(bendFor, "bending", published), () => {

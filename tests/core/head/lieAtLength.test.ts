@@ -5,8 +5,6 @@ import { degrees, millimetres, mmFromInches } from "../../../core/quantity/units
 import published from "../../../fixtures/published/lieAtLength.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const rad = (deg: number) => (deg * Math.PI) / 180;
 const lie = (lengthMm: number, lieDeg: number, changeMm: number) => lieAtLength(millimetres(lengthMm), degrees(lieDeg), millimetres(changeMm));
 

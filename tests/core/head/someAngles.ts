@@ -5,8 +5,6 @@ import type { SleeveTilt } from "../../../core/head/sleeveTilt.ts";
 import type { Hand } from "../../../core/kinds.ts";
 import { degrees } from "../../../core/quantity/units.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 interface PlainHead {
   readonly soledLoftDeg: number;
   readonly soledFaceDeg: number;

@@ -3,8 +3,6 @@ import { describe, expect, it } from "vitest";
 import { inchesAsFraction } from "../../../core/quantity/inchesAsFraction.ts";
 import { byLaw } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const value = (text: string): number => {
   const [, sign, whole, top, bottom] = /^(-?)(?:(\d+)(?: |$))?(?:(\d+)\/(\d+))?$/.exec(text) ?? [];
   return (sign === "-" ? -1 : 1) * (Number(whole ?? 0) + (top === undefined ? 0 : Number(top) / Number(bottom)));

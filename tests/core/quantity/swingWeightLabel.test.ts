@@ -8,8 +8,6 @@ import scale from "../../../fixtures/published/swingWeightScale.json" with { typ
 import { byLaw, byTable } from "../../support/checkOf.ts";
 import { refusedOutside } from "../club/refusedOutside.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const rows = scale.rows as [string, number][];
 
 describe(byTable(pointsFromInchOunces, "swingWeightScale", scale), () => {

@@ -6,8 +6,6 @@ import worked from "../../../fixtures/published/pointMassClubs.json" with { type
 import { byLaw, byTable } from "../../support/checkOf.ts";
 import { refusedOutside } from "../club/refusedOutside.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 describe(byTable(swingWeightOldScale, "pointMassClubs", worked), () => {
   it.each(worked.rows)("reads $oldScaleInOz in-oz of the $club", ({ swingWeightInOz, totalMassG, oldScaleInOz }) => {
     expect(Math.abs(swingWeightOldScale(inchOunces(swingWeightInOz), grams(totalMassG)) - oldScaleInOz)).toBeLessThan(worked.tolerance.inOz);

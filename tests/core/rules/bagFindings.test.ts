@@ -7,8 +7,6 @@ import { clubFindings } from "../../../core/rules/clubFindings.ts";
 import published from "../../../fixtures/published/equipmentRules.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const irons = (count: number): readonly ClubFacts[] => Array.from({ length: count }, () => ({ family: "iron" as const }));
 
 describe(byTable(bagFindings, "equipmentRules", published.clubsInBag), () => {

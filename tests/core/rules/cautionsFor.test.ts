@@ -7,8 +7,6 @@ import { type WorkMaterial, workMaterials } from "../../../core/rules/cautionTyp
 import published from "../../../fixtures/published/cautions.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const bounds: Readonly<Record<string, string>> = {
   respirableDust: "atMost",
   workRestGap: "atMost",

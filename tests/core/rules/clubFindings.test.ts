@@ -13,8 +13,6 @@ import { cubicCentimetres, microseconds, shoreA, shoreD, squareMillimetres } fro
 import published from "../../../fixtures/published/equipmentRules.json" with { type: "json" };
 import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 interface PublishedLimit {
   readonly code: string;
   readonly family: string;

@@ -5,8 +5,6 @@ import { cureMinutes } from "../../../core/rules/cureMinutes.ts";
 import published from "../../../fixtures/published/waits.json" with { type: "json" };
 import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const temperature = fc.double({ min: 5, max: 45, noNaN: true });
 
 describe(byTable(cureMinutes, "waits", published), () => {

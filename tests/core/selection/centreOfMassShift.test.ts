@@ -6,8 +6,6 @@ import { weightMovedAlongShaft } from "../../../core/selection/weightMovedAlongS
 import published from "../../../fixtures/published/centreOfMassShift.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const massG = fc.double({ min: 0.1, max: 40, noNaN: true });
 const placeMm = fc.double({ min: -80, max: 80, noNaN: true });
 

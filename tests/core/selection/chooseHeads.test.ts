@@ -9,8 +9,6 @@ import { byLaw } from "../../support/checkOf.ts";
 import { someHead, someHeadModel, someSleeve, someTarget } from "../buildSheet/someParts.ts";
 import { tilted } from "../head/someAngles.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const sleeve = someSleeve({});
 const choose = (target: Partial<Target>, heads: readonly MeasuredHead[]) =>
   chooseHeads({ target: someTarget(target), heads, sleeves: [sleeve], tolerances });

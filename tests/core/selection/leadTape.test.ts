@@ -5,8 +5,6 @@ import { defaultLeadTape, leadTapeLength, leadTapeMass } from "../../../core/sel
 import published from "../../../fixtures/published/leadTape.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const weighedRoll = { weighedG: grams(4.7), weighedLengthMm: mmFromInches(10) };
 
 describe(byTable(leadTapeMass, "leadTape", published), () => {

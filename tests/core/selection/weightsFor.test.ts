@@ -7,8 +7,6 @@ import { weightsFor } from "../../../core/selection/weightsFor.ts";
 import { byLaw } from "../../support/checkOf.ts";
 import { front, heel, rear, someScrew, tipFromCapMm, toe } from "./someWeights.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 type Question = WeightQuestion<StockedWeight>;
 
 const GRAM_MM_PER_POINT = 1.75 * 28.349523125 * 25.4;

@@ -4,8 +4,6 @@ import type { Fields } from "../../../../bot/boundary/calc/fields.ts";
 import { readCalc } from "../../../../bot/boundary/calc/readCalc.ts";
 import { players } from "../testContext.ts";
 
-fc.configureGlobal({ seed: 20270503 });
-
 const fields = {
   head: { kind: "part", also: ["hd"] },
   loft: { kind: "number", measure: "angle", min: 0, max: 70 },
