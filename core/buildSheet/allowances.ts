@@ -1,3 +1,4 @@
+import { LEAST_PARALLEL_TIP_MM } from "../club/shaftTrim.ts";
 import type { ClubFamily } from "../kinds.ts";
 
 /**
@@ -43,7 +44,7 @@ export const defaultAllowances: Allowances = {
   headOwnInertiaKgCm2: { driver: 5, fairway: 3, hybrid: 3, iron: 3, wedge: 3, putter: 5 },
   headFromAxisMm: { driver: 40, fairway: 36, hybrid: 36, iron: 36, wedge: 36, putter: 36 },
   weightPorts: { driver: 2, fairway: 1, hybrid: 1, iron: 0, wedge: 0, putter: 2 },
-  leastParallelTipMm: 38.1,
+  leastParallelTipMm: LEAST_PARALLEL_TIP_MM,
   swingWeightPoints: 0.5,
   headMassG: 0.5,
 };

@@ -1,3 +1,4 @@
+import type { TrimFault } from "../club/shaftTrim.ts";
 import type { Attitude } from "../head/attitude.ts";
 import type { ClubName, Hand, Id } from "../kinds.ts";
 import type { GripModel, MeasuredHead, ShaftModel, SleeveModel, WeightModel } from "./parts.ts";
@@ -56,9 +57,7 @@ export interface Shortage {
 export type PlanFault =
   | { readonly code: "missing"; readonly quantities: readonly ("headModel" | "loft" | "length" | "shaft" | "grip")[] }
   | { readonly code: "short"; readonly shortages: readonly Shortage[] }
-  | { readonly code: "shaft-too-short"; readonly rawMm: number; readonly neededMm: number }
-  | { readonly code: "tip-section-too-short"; readonly wantedTrimMm: number; readonly allowedTrimMm: number }
-  | { readonly code: "taper-not-tip-trimmed"; readonly wantedTrimMm: number }
+  | TrimFault
   /** Wished of a swap, where shaft and grip stay as they are. */
   | { readonly code: "stays-in-swap"; readonly quantities: readonly ("length" | "shaft" | "grip" | "tipTrim" | "wraps" | "logo" | "rib")[] };
 

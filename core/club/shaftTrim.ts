@@ -12,7 +12,8 @@ interface RawTip {
   readonly rawLengthMm: Millimetres;
 }
 
-type TrimFault =
+/** Why a shaft cannot be cut so. */
+export type TrimFault =
   | { readonly code: "shaft-too-short"; readonly rawMm: number; readonly neededMm: number }
   | { readonly code: "tip-section-too-short"; readonly wantedTrimMm: number; readonly allowedTrimMm: number }
   | { readonly code: "taper-not-tip-trimmed"; readonly wantedTrimMm: number };

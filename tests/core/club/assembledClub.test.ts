@@ -9,7 +9,7 @@ import measured from "../../../fixtures/published/measuredSwingWeights.json" wit
 import worked from "../../../fixtures/published/pointMassClubs.json" with { type: "json" };
 import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
 import { clubWithOwnInertia, componentsOfRow, driver, someComponents } from "./checkClubs.ts";
-import { refusedOutside } from "./refusedOutside.ts";
+import { refusedOutside } from "./refusals.ts";
 
 const lump = (massG: number, fromCapMm: number): ClubComponent => ({ name: "club", massG: grams(massG), fromCapMm: millimetres(fromCapMm) });
 

@@ -9,7 +9,7 @@ import { degrees, grams, kilogramSquareCentimetres, millimetres, mmFromInches } 
 import heads from "../../../fixtures/published/headCentreUpShaft.json" with { type: "json" };
 import set from "../../../fixtures/published/workedSet.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
-import { refusedOutside } from "./refusedOutside.ts";
+import { refusedOutside } from "./refusals.ts";
 import { partsOf, workedClub } from "./someParts.ts";
 
 const mm = millimetres;

@@ -6,7 +6,7 @@ import { pointsOfMass } from "../../../core/club/massAtPosition.ts";
 import { grams, millimetres } from "../../../core/quantity/units.ts";
 import published from "../../../fixtures/published/dryReadings.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
-import { refusedOutside } from "./refusedOutside.ts";
+import { refusedOutside } from "./refusals.ts";
 import { workedClub } from "./someParts.ts";
 
 const iron = clubComponents(workedClub("7i"));

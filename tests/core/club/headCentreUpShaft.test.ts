@@ -5,7 +5,7 @@ import { headCentreUpShaft } from "../../../core/club/headCentreUpShaft.ts";
 import { degrees, millimetres } from "../../../core/quantity/units.ts";
 import published from "../../../fixtures/published/headCentreUpShaft.json" with { type: "json" };
 import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
-import { refusedOutside } from "./refusedOutside.ts";
+import { refusedOutside } from "./refusals.ts";
 
 const upShaft = (heightMm: number, fromAxisMm: number, lieDeg: number) =>
   headCentreUpShaft(millimetres(heightMm), millimetres(fromAxisMm), degrees(lieDeg));

@@ -7,7 +7,7 @@ import { grams, kilogramSquareCentimetres, millimetres } from "../../../core/qua
 import worked from "../../../fixtures/published/pointMassClubs.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 import { clubWithOwnInertia, driver, iron, pointClub } from "./checkClubs.ts";
-import { refusedOutside } from "./refusedOutside.ts";
+import { refusedOutside } from "./refusals.ts";
 
 const kgCm2 = kilogramSquareCentimetres;
 

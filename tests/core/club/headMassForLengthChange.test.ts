@@ -9,7 +9,7 @@ import { millimetres, mmFromInches } from "../../../core/quantity/units.ts";
 import published from "../../../fixtures/published/lengthChange.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 import { clubWithOwnInertia, driver, iron, pointClub } from "./checkClubs.ts";
-import { refusedOutside } from "./refusedOutside.ts";
+import { refusedOutside } from "./refusals.ts";
 
 describe(byTable(headMassForLengthChange, "lengthChange", published), () => {
   it.each(published.rows)("keeps the $kept at $changeIn in with $headMassG g", ({ changeIn, kept, headMassG }) => {

@@ -6,7 +6,7 @@ import { grams, millimetres, mmFromInches, swingWeightPoints } from "../../../co
 import worked from "../../../fixtures/published/pointMassClubs.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 import { componentsOfRow, iron } from "./checkClubs.ts";
-import { refusedOutside } from "./refusedOutside.ts";
+import { refusedOutside } from "./refusals.ts";
 
 const around = componentsOfRow(iron).filter(({ name }) => name !== "head");
 

@@ -5,7 +5,7 @@ import { inertiaFromPendulum, pendulumPeriod } from "../../../core/club/inertiaF
 import { grams, kilogramSquareCentimetres, millimetres, seconds } from "../../../core/quantity/units.ts";
 import published from "../../../fixtures/published/clubPendulum.json" with { type: "json" };
 import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
-import { refusedOutside } from "./refusedOutside.ts";
+import { refusedOutside } from "./refusals.ts";
 
 const period = (kgCm2: number, massG: number, mm: number) => pendulumPeriod(kilogramSquareCentimetres(kgCm2), grams(massG), millimetres(mm));
 const inertia = (s: number, massG: number, mm: number) => inertiaFromPendulum(seconds(s), grams(massG), millimetres(mm));

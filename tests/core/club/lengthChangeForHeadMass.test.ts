@@ -8,7 +8,7 @@ import { grams, millimetres } from "../../../core/quantity/units.ts";
 import published from "../../../fixtures/published/lengthChange.json" with { type: "json" };
 import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
 import { clubWithOwnInertia, driver, iron, pointClub } from "./checkClubs.ts";
-import { refusedOutside } from "./refusedOutside.ts";
+import { refusedOutside } from "./refusals.ts";
 
 const changeOf = (answer: ReturnType<typeof lengthChangeForHeadMass>): number => (answer.kind === "found" ? answer.lengthChangeMm : Number.NaN);
 

@@ -8,7 +8,7 @@ import { grams, kilogramSquareCentimetres, millimetres, mmFromInches } from "../
 import published from "../../../fixtures/published/lengthChange.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 import { clubWithOwnInertia, iron, pointClub, rowOf } from "./checkClubs.ts";
-import { refusedOutside } from "./refusedOutside.ts";
+import { refusedOutside } from "./refusals.ts";
 
 describe(byTable(lengthenedClub, "lengthChange", published), () => {
   it.each(published.points)("adds $points points to the $club with $changeIn in", ({ club, changeIn, points }) => {

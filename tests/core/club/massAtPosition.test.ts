@@ -4,7 +4,7 @@ import { gramsPerPoint, pointsOfMass } from "../../../core/club/massAtPosition.t
 import { grams, millimetres, mmFromInches } from "../../../core/quantity/units.ts";
 import published from "../../../fixtures/published/swingWeightSensitivity.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
-import { refusedOutside } from "./refusedOutside.ts";
+import { refusedOutside } from "./refusals.ts";
 
 describe(byTable(pointsOfMass, "swingWeightSensitivity", published), () => {
   it.each(published.rows)("moves $points points with $massG g at $fromCapIn in", ({ massG, fromCapIn, points }) => {

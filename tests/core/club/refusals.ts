@@ -18,3 +18,8 @@ export function expectBounds(
     expect(() => call(highest + step)).toThrow("quantity-out-of-range");
   }
 }
+
+/** The call takes both bounds; it refuses a step outside and what is no finite number. */
+export function refusedOutside(call: (value: number) => unknown, min: number, max: number): void {
+  expectBounds(call, { lowest: min, highest: max, step: 1e-6 * Math.max(1, max - min) });
+}

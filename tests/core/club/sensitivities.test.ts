@@ -4,7 +4,7 @@ import { grams, millimetres, mmFromInches } from "../../../core/quantity/units.t
 import published from "../../../fixtures/published/swingWeightSensitivity.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 import { clubWithOwnInertia, driver, iron, pointClub, rowOf } from "./checkClubs.ts";
-import { refusedOutside } from "./refusedOutside.ts";
+import { refusedOutside } from "./refusals.ts";
 
 const { tolerance } = published;
 const places = { tipWeightFromCapMm: mmFromInches(published.places.tipWeightIn), buttWeightFromCapMm: mmFromInches(published.places.buttWeightIn) };

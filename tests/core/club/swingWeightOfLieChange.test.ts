@@ -5,7 +5,7 @@ import { swingWeightOfLieChange } from "../../../core/club/swingWeightOfLieChang
 import { degrees, grams, millimetres } from "../../../core/quantity/units.ts";
 import published from "../../../fixtures/published/lieChangeSwingWeight.json" with { type: "json" };
 import { byLaw, byLibrary, byTable } from "../../support/checkOf.ts";
-import { refusedOutside } from "./refusedOutside.ts";
+import { refusedOutside } from "./refusals.ts";
 
 const pointsOf = (massG: number, fromAxisMm: number, lieDeg: number) =>
   swingWeightOfLieChange(grams(massG), millimetres(fromAxisMm), degrees(lieDeg));

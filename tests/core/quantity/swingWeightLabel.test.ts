@@ -6,7 +6,7 @@ import { inchOuncesFromPoints, pointsFromInchOunces } from "../../../core/quanti
 import { inchOunces, swingWeightPoints } from "../../../core/quantity/units.ts";
 import scale from "../../../fixtures/published/swingWeightScale.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
-import { refusedOutside } from "../club/refusedOutside.ts";
+import { refusedOutside } from "../club/refusals.ts";
 
 const rows = scale.rows as [string, number][];
 

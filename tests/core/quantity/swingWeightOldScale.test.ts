@@ -4,7 +4,7 @@ import { inchOuncesFromOldScale, swingWeightOldScale } from "../../../core/quant
 import { grams, inchOunces } from "../../../core/quantity/units.ts";
 import worked from "../../../fixtures/published/pointMassClubs.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
-import { refusedOutside } from "../club/refusedOutside.ts";
+import { refusedOutside } from "../club/refusals.ts";
 
 describe(byTable(swingWeightOldScale, "pointMassClubs", worked), () => {
   it.each(worked.rows)("reads $oldScaleInOz in-oz of the $club", ({ swingWeightInOz, totalMassG, oldScaleInOz }) => {
