@@ -1,0 +1,20 @@
+import { describe, expect, it } from "vitest";
+import { equipmentRules } from "../../../core/rules/equipmentRules.ts";
+import published from "../../../fixtures/published/equipmentRules.json" with { type: "json" };
+
+const rules = [...equipmentRules.limits, ...equipmentRules.yesNo];
+
+describe("equipmentRules", () => {
+  it.each(published.rows.map(({ code, address, opened }) => ({ code, address, opened })))("cites for $code the page of its row", (row) => {
+    expect(rules.find(({ code }) => code === row.code)?.source).toMatchObject({ address: row.address, opened: row.opened });
+  });
+
+  it("names a title, an edition and a rule's number with every row, and a page with all but those from memory", () => {
+    for (const { code, rule, source, fromMemory } of rules) {
+      expect(source.title, code).toMatch(/\w{4}/);
+      expect(source.edition, code).toMatch(/\d{4}/);
+      expect(rule, code).toMatch(/\d/);
+      expect(source.address !== "" || fromMemory !== undefined, code).toBe(true);
+    }
+  });
+});
