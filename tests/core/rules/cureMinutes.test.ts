@@ -46,6 +46,8 @@ describe("cureMinutes", () => {
     ["a room of 45.1 °C", [60, 23, 45.1], "roomC"],
     ["an infinite room", [60, 23, Number.NEGATIVE_INFINITY], "roomC"],
   ] as const)("refuses %s", (_, [sheetMin, sheetC, roomC], field) => {
-    expect(() => cureMinutes(sheetMin, sheetC, roomC)).toThrow(`quantity-out-of-range {"field":"${field}","unit":"${field === "sheetMin" ? "min" : "°C"}"`);
+    expect(() => cureMinutes(sheetMin, sheetC, roomC)).toThrow(
+      `quantity-out-of-range {"field":"${field}","unit":"${field === "sheetMin" ? "min" : "°C"}"`,
+    );
   });
 });
