@@ -6,12 +6,15 @@ export interface CalcWords {
   readonly words: readonly Word[];
 }
 
+/** Three numbers and more parted by commas alone are no decimals: `2,2,4,6`. */
+const tightList = /(?<![\d.,])\d{1,3}(?:,\d{1,3}){2,}(?![\d.,])/g;
 const tightUnit = /(\d)(ozs?|kg|cm|cpm|ms?|s|yds?|ft)(?![a-z\d])/gi;
 
 /** Parts a calculation's text into words: `@` is `at`, a unit run into its number stands apart, units of two words are one. */
 export function calcWords(written: string): CalcWords {
   const text = written
     .replace(/@/g, " at ")
+    .replace(tightList, (list) => list.replace(/,/g, ", "))
     .replace(/(?<![a-z])(k?g) ?[·*.-]? ?cm ?(?:²|\^?2(?!\d))/gi, " $1cmsq ")
     .replace(/(?<![a-z])n ?[·*.-]? ?m ?(?:²|\^?2(?!\d))/gi, " nmsq ")
     .replace(tightUnit, "$1 $2");

@@ -6,6 +6,8 @@ interface Named {
   /** May stand without a value: it is what the question asks for. */
   readonly asked?: boolean;
 }
+/** Angles whose directions have words of their own. */
+export type AngleTurn = "squaredLoftDeg" | "seatedLieDeg" | "soledFaceDeg";
 /** What numbers may be, both ends included, in the unit the measure is kept in (mm, g, °, points, kg·cm², m, s). */
 interface Numbers extends Named {
   readonly measure: Measure;
@@ -15,6 +17,10 @@ interface Numbers extends Named {
   readonly usual?: number;
   /** What is meant where no unit is written; left out, the measure's usual one. */
   readonly unit?: string;
+  /** A change by so much at most does too, `1/2 shorter`; without it only a field that goes below 0 takes a sign. */
+  readonly mostChange?: number;
+  /** The angle words of direction it listens to: `2 flat` is no loft. Left out, all of them. */
+  readonly turns?: AngleTurn;
   /** A value of this kind without a name before it is meant for this. */
   readonly bare?: boolean;
 }
@@ -47,6 +53,8 @@ export interface PartField extends Named {
   readonly usualG?: number;
   /** No nearer to the cap than this. */
   readonly nearestMm?: number;
+  /** A club has one of it. */
+  readonly once?: boolean;
 }
 export type Field = NumberField | NumbersField | WordField | TextField | PartField;
 export type Fields = Readonly<Record<string, Field>>;
@@ -104,6 +112,7 @@ export type Accepted =
   | { readonly kind: "part"; readonly name: string }
   | { readonly kind: "swing"; readonly name: string }
   | { readonly kind: "once"; readonly name: string }
+  | { readonly kind: "value"; readonly name: string }
   | { readonly kind: "text"; readonly name: string }
   | { readonly kind: "needed"; readonly name: string };
 

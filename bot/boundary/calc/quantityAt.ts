@@ -3,7 +3,7 @@ import { nearestNumbers } from "../nearestNumbers.ts";
 import { type NumberHit, numberAt } from "../numberAt.ts";
 import { swingWeightAt } from "../swingWeightAt.ts";
 import { type CalcWords, goesOn, typedBetween } from "./calcWords.ts";
-import type { CalcFault, WrittenNumber } from "./fields.ts";
+import type { AngleTurn, CalcFault, WrittenNumber } from "./fields.ts";
 import { type Measure, measures, perUnit, unitWords, usualUnit } from "./measures.ts";
 
 /** What a number is for: its name as shown, and what it may be. */
@@ -14,6 +14,8 @@ export interface Wanted {
   readonly max: number;
   readonly unit?: string;
   readonly usual?: number;
+  readonly mostChange?: number;
+  readonly turns?: AngleTurn;
 }
 
 export interface QuantityHit {
@@ -31,10 +33,14 @@ const directed: Readonly<Partial<Record<Measure, readonly AmountQuantity[]>>> = 
   points: ["swingWeightPoints"],
 };
 
-function directionAt(source: CalcWords, at: number, measure: Measure): -1 | 0 | 1 {
+function directionAt(source: CalcWords, at: number, quantities: readonly AmountQuantity[]): -1 | 0 | 1 {
   const word = source.words[at]?.text ?? "";
-  return goesOn(source, at) ? ((directed[measure] ?? []).map((quantity) => directionOf(quantity, word)).find((sign) => sign !== 0) ?? 0) : 0;
+  return goesOn(source, at) ? (quantities.map((quantity) => directionOf(quantity, word)).find((sign) => sign !== 0) ?? 0) : 0;
 }
+
+/** `2 flat` where a loft is wanted: the number is of another angle. */
+const turnsAnother = (source: CalcWords, at: number, { measure, turns }: Wanted): boolean =>
+  turns !== undefined && directionAt(source, at, [turns]) === 0 && directionAt(source, at, directed[measure] ?? []) !== 0;
 
 const measuredBy = (measure: Measure, unit: string): number | null => (unit === "" ? (measure === "count" ? 1 : null) : perUnit(measure, unit));
 
@@ -49,12 +55,13 @@ function unitAt(source: CalcWords, at: number, measure: Measure): string | null 
 }
 
 /** The unit behind a number, with a word of direction before or after it: `two more points`, `1/2 in shorter`. */
-function behindNumber(source: CalcWords, at: number, found: string | null, measure: Measure) {
-  const before = found === null ? directionAt(source, at, measure) : 0;
+function behindNumber(source: CalcWords, at: number, found: string | null, { measure, turns }: Wanted) {
+  const directions = turns === undefined ? (directed[measure] ?? []) : [turns];
+  const before = found === null ? directionAt(source, at, directions) : 0;
   const unitFrom = before === 0 ? at : at + 1;
   const unit = found ?? unitAt(source, unitFrom, measure);
   const afterUnit = found === null && unit !== null ? unitFrom + 1 : unitFrom;
-  const after = before === 0 ? directionAt(source, afterUnit, measure) : 0;
+  const after = before === 0 ? directionAt(source, afterUnit, directions) : 0;
   return { unit, sign: before === 0 ? after : before, next: after === 0 ? afterUnit : afterUnit + 1 };
 }
 
@@ -70,7 +77,8 @@ export function quantityAt(source: CalcWords, at: number, wanted: Wanted): Quant
   const spoken = hit.unit === null ? null : (unitWords[hit.unit] ?? hit.unit);
   const isApart = hit.next > hit.numberEnd;
   const known = spoken !== null && isApart && isNextName(source, hit.numberEnd, spoken, wanted.measure) ? null : spoken;
-  const { unit: found, sign, next } = behindNumber(source, known === null ? hit.numberEnd : hit.next, known, wanted.measure);
+  const { unit: found, sign, next } = behindNumber(source, known === null ? hit.numberEnd : hit.next, known, wanted);
+  if (sign === 0 && turnsAnother(source, next, wanted)) return null;
   const digits = digitsOf(typedBetween(source, at, hit.numberEnd), hit);
   const isMm = wanted.measure === "length" && found === null && Math.abs(hit.value) >= MOST_INCHES_WITHOUT_UNIT;
   const unit = found ?? (isMm ? "mm" : (wanted.unit ?? usualUnit[wanted.measure] ?? ""));
@@ -92,14 +100,23 @@ const digitsOf = (typed: string, { value, decimalComma }: NumberHit): string =>
 const numberOf = (value: number, change: boolean, written: string, unit: string): WrittenNumber => ({ value, change, written, unit });
 
 function checked(wanted: Wanted, number: WrittenNumber, next: number, per: number): QuantityHit {
-  if (number.value >= wanted.min && number.value <= wanted.max) return { number, next, fault: null };
-  const [min, max] = [wanted.min / per, wanted.max / per];
+  const word = unitBehind(number.written, number.unit);
+  if (number.change && wanted.mostChange === undefined && wanted.min >= 0 && wanted.measure !== "swing") {
+    return { number, next, fault: { word, accepted: { kind: "value", name: wanted.name }, guess: null } };
+  }
+  const most = number.change ? wanted.mostChange : undefined;
+  const [least, largest] = most === undefined ? [wanted.min, wanted.max] : [-most, most];
+  if (number.value >= least && number.value <= largest) return { number, next, fault: null };
+  const [min, max] = [least / per, largest / per];
   const usual = (wanted.usual ?? (wanted.min + wanted.max) / 2) / per;
   const isInside = (value: number): boolean => value >= min && value <= max;
   const [near] = nearestNumbers(number.written, (value) => (isInside(value) ? Math.abs(value - usual) : null));
-  const word = `${number.written} ${number.unit}`.trim();
-  return { number, next, fault: { word, accepted: acceptedNumber(wanted, number.unit), guess: near ?? null } };
+  const accepted = acceptedNumber({ ...wanted, ...(most === undefined ? {} : { name: `a change of ${wanted.name}` }), min: least, max: largest }, number.unit);
+  return { number, next, fault: { word, accepted, guess: near ?? null } };
 }
+
+/** `46°`, `46 in`. */
+const unitBehind = (written: string, unit: string): string => (unit === "°" ? `${written}°` : `${written} ${unit}`.trim());
 
 /** What a number may be, in the unit it was written in. */
 export function acceptedNumber(wanted: Wanted, written?: string): CalcFault["accepted"] {

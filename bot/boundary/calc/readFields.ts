@@ -1,3 +1,5 @@
+import { clubAt } from "../clubAt.ts";
+import { numberAt } from "../numberAt.ts";
 import { type CalcWords, goesOn, typedBetween } from "./calcWords.ts";
 import { fieldNames, nameAt, nearestWord } from "./fieldNames.ts";
 import type { CalcFault, Field, Fields, Understood, ValuesOf, WrittenPart } from "./fields.ts";
@@ -56,8 +58,17 @@ function readNamed(pad: Pad, name: string, at: number, behind: number): number {
   if (next !== null) return next;
   if (isFiller(pad, at) || field?.asked === true) return behind;
   const end = clauseEnd(pad, behind - 1);
-  if (field !== undefined) pad.faults.push({ word: typedBetween(pad.source, at, end), accepted: accepted(name, field), guess: null });
+  const guess = field?.kind === "part" ? guessedPart(pad.source, name, start, end) : null;
+  if (field !== undefined) pad.faults.push({ word: typedBetween(pad.source, at, end), accepted: accepted(name, field), guess });
   return end;
+}
+
+/** `head 200 44.5` is likely a mass at a place. */
+function guessedPart(source: CalcWords, name: string, at: number, end: number): string | null {
+  const mass = numberAt(source.words, at);
+  const place = mass === null ? null : numberAt(source.words, mass.next);
+  if (mass === null || place === null || place.next !== end || mass.value <= 0 || place.value <= 0) return null;
+  return `${name} ${typedBetween(source, at, mass.next)} at ${typedBetween(source, mass.next, place.next)}`;
 }
 
 /** A value without a name goes to the field that waits for its kind. */
@@ -88,6 +99,12 @@ function readOtherPart(pad: Pad, at: number): number | null {
 
 function refuse(pad: Pad, at: number): number {
   const { source, names, fields } = pad;
+  const club = clubAt(source.words, at);
+  if (club?.kind === "clubs") {
+    const word = typedBetween(source, at, club.next);
+    pad.faults.push({ word, accepted: { kind: "words", name: "whose", words: [`oxtoby ${word}`] }, guess: null });
+    return club.next;
+  }
   const end = clauseEnd(pad, at);
   const guess = nearestWord(source.words[at]?.text ?? "", names.bySpelling.keys());
   pad.faults.push({ word: typedBetween(source, at, end), accepted: { kind: "names", names: Object.keys(fields) }, guess });

@@ -106,7 +106,9 @@ export function takePart(pad: Pad, wanted: WantedPart, at: number): number | nul
   if (hit === null) return null;
   pad.faults.push(...hit.faults);
   const { part } = hit;
-  if (part !== null) {
+  if (part !== null && wanted.once === true && pad.parts.some((known) => known.name === name)) {
+    pad.faults.push({ word: typedBetween(pad.source, at, hit.next), accepted: { kind: "once", name }, guess: null });
+  } else if (part !== null) {
     pad.parts.push(part);
     pad.understood.push({ name, values: [...(part.mass === null ? [] : [part.mass]), part.place], between: "at", assumed: false });
   }
@@ -116,6 +118,6 @@ export function takePart(pad: Pad, wanted: WantedPart, at: number): number | nul
 /** The end of a clause: the next comma, line or known name. */
 export function clauseEnd(pad: Pad, at: number): number {
   let end = at + 1;
-  while (goesOn(pad.source, end) && nameAt(pad.source, end, pad.names) === null) end += 1;
+  while (goesOn(pad.source, end) && nameAt(pad.source, end, pad.names) === null && bareWordAt(pad, end) === null) end += 1;
   return Math.min(end, pad.source.words.length);
 }

@@ -4,7 +4,7 @@ import { defaultAllowances as allowances } from "../../../core/buildSheet/allowa
 import type { PartsInReach } from "../../../core/buildSheet/parts.ts";
 import type { ClubPlan, PlanFault, Target } from "../../../core/buildSheet/plan.ts";
 import { planClub } from "../../../core/buildSheet/planClub.ts";
-import type { ClubName } from "../../../core/kinds.ts";
+import type { ClubFamily, ClubName } from "../../../core/kinds.ts";
 import { id } from "../../../core/kinds.ts";
 import { defaultSelectionTolerances as tolerances } from "../../../core/selection/selectionTolerances.ts";
 import worked from "../../../fixtures/published/workedSet.json" with { type: "json" };
@@ -44,7 +44,7 @@ describe(byTable(planClub, "workedSet", worked), () => {
     const isDriver = row.family === "driver";
     const raw = worked.shafts[isDriver ? "driver" : "iron"];
     const model = someHeadModel({
-      family: isDriver ? "driver" : "iron",
+      family: row.family as ClubFamily,
       sleeveFamily: isDriver ? "loft" : null,
       boreToGroundMm: row.boreIn * IN,
       centreAboveGroundMm: row.centreAboveGroundMm,

@@ -43,6 +43,13 @@ describe(byTable(assembledClub, "measuredSwingWeights", measured), () => {
     const club = assembledClub([lump(row.totalMassG, mmFromInches(row.balancePointIn))]);
     expect(Math.abs(club.swingWeightPoints - row.points)).toBeLessThan(measured.tolerance.points);
   });
+
+  it.each(measured.misread.rows)("is off by $points points when $massOffG g of mass and $balanceOffIn in of balance are misread", (row) => {
+    const { totalMassG, balancePointIn } = measured.misread;
+    const read = (massG: number, balanceIn: number) => assembledClub([lump(massG, mmFromInches(balanceIn))]).swingWeightPoints;
+    const off = read(totalMassG + row.massOffG, balancePointIn + row.balanceOffIn) - read(totalMassG, balancePointIn);
+    expect(Math.abs(off - row.points)).toBeLessThan(row.tolerance);
+  });
 });
 
 describe(byLibrary(assembledClub, "mathjs", "masses and places multiplied and converted as units"), () => {
