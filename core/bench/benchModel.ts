@@ -1,5 +1,5 @@
-import { finiteNumbers } from "../quantity/finiteNumbers.ts";
 import type { BenchJob, BenchSnapshot, BenchStep, Station } from "./benchTypes.ts";
+import { checkedBench } from "./checkedBench.ts";
 import { type OpenHours, openHours } from "./openHours.ts";
 import { predecessorPlaces, workableOrder } from "./stepOrder.ts";
 
@@ -134,10 +134,10 @@ function modelJob(source: BenchJob, snapshot: BenchSnapshot, stationOf: (station
  * Held jobs, and a running step of one, are left out: they take neither bench time nor a technician.
  *
  * @throws {DomainError} `route-has-a-cycle` when steps of a job wait for each other
- * @throws {DomainError} `quantity-out-of-range` when a number of the snapshot is not finite
+ * @throws {DomainError} `quantity-out-of-range` when a number of the snapshot cannot be
  */
 export function benchModel(snapshot: BenchSnapshot): BenchModel {
-  finiteNumbers(snapshot, "snapshot");
+  checkedBench(snapshot);
   const stations = new Map<Station, ModelStation>();
   const stationOf = (name: Station): ModelStation => {
     const station = stations.get(name) ?? { capacity: snapshot.stations[name], free: 0 };

@@ -1,8 +1,8 @@
 import { type Id, type Instant, instant } from "../kinds.ts";
-import { finiteNumbers } from "../quantity/finiteNumbers.ts";
 import { type BenchModel, benchModel, type ModelStep } from "./benchModel.ts";
 import { BenchRun } from "./benchRun.ts";
 import type { BenchSnapshot, RouteStep, Spreads } from "./benchTypes.ts";
+import { checkedDraw } from "./checkedBench.ts";
 import { drawDurations } from "./drawDurations.ts";
 
 /**
@@ -51,11 +51,12 @@ function scheduled(step: ModelStep, snapshot: BenchSnapshot): readonly Scheduled
  * @param spreads - standard deviations of log-durations
  * @param seed - 32-bit integer
  * @param sample - counts from 0; the same seed and sample repeat the same day
+ * @returns the steps in the order of their jobs, times in epoch ms
  * @throws {DomainError} `route-has-a-cycle` when steps of a job wait for each other
- * @throws {DomainError} `quantity-out-of-range` when a number is not finite
+ * @throws {DomainError} `quantity-out-of-range` when a number cannot be
  */
 export function simulateOnce(snapshot: BenchSnapshot, spreads: Spreads, seed: number, sample: number): readonly ScheduledStep[] {
-  finiteNumbers({ spreads, seed, sample }, "draw");
+  checkedDraw(spreads, seed, sample);
   const model = benchModel(snapshot);
   runSample(model, spreads, seed, sample);
   return model.steps.flatMap((step) => scheduled(step, snapshot));

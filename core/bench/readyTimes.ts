@@ -1,9 +1,9 @@
-import { DomainError } from "../errors.ts";
 import { type Instant, instant } from "../kinds.ts";
-import { finiteNumbers } from "../quantity/finiteNumbers.ts";
+import { wholeNumber } from "../quantity/wholeNumber.ts";
 import { benchModel, isFinished, type ModelJob } from "./benchModel.ts";
 import { runSample } from "./benchSimulation.ts";
 import type { BenchJob, BenchSnapshot, ReadyEstimate, Spreads, StepKind } from "./benchTypes.ts";
+import { checkedDraw } from "./checkedBench.ts";
 
 export interface ReadyQuestion {
   readonly snapshot: BenchSnapshot;
@@ -89,10 +89,9 @@ function settled(job: BenchJob, now: Instant): ReadyEstimate {
  */
 export function* estimateInSlices(question: ReadyQuestion, sliceSamples = 25): Generator<number, readonly ReadyEstimate[], void> {
   const { snapshot, spreads, seed, samples } = question;
-  finiteNumbers({ spreads, seed, samples, sliceSamples }, "question");
-  if (!Number.isInteger(samples) || samples < 1 || samples > MOST_SAMPLES) {
-    throw new DomainError("quantity-out-of-range", { field: "samples", value: samples, unit: "", min: 1, max: MOST_SAMPLES });
-  }
+  checkedDraw(spreads, seed, 0);
+  wholeNumber(samples, { field: "samples", min: 1, max: MOST_SAMPLES });
+  wholeNumber(sliceSamples, { field: "sliceSamples", min: 1, max: MOST_SAMPLES });
   const model = benchModel(snapshot);
   const times = new Map(model.jobs.map((job) => [job.source, { inHand: new Float64Array(samples), playable: new Float64Array(samples) }]));
   for (let sample = 0; sample < samples; sample++) {
@@ -121,7 +120,8 @@ export function* estimateInSlices(question: ReadyQuestion, sliceSamples = 25): G
  * The standard error of the promise is about 1.71·σ/√samples.
  *
  * @param question - the bench, spreads, seed; samples from 1 to 100,000
- * @throws {DomainError} `quantity-out-of-range` when the number of samples is not such or a number is not finite; `route-has-a-cycle`
+ * @returns the times of each job in epoch ms, in the order of the snapshot
+ * @throws {DomainError} `quantity-out-of-range` when the number of samples is not such or a number cannot be; `route-has-a-cycle`
  * @see Gneiting, Balabdaoui & Raftery, Journal of the Royal Statistical Society B 69 (2007), on honest forecasts
  */
 export function readyTimes(question: ReadyQuestion): readonly ReadyEstimate[] {

@@ -1,5 +1,7 @@
-import type { OrderKind } from "../kinds.ts";
-import { finiteNumbers } from "../quantity/finiteNumbers.ts";
+import { clubFamilies, type OrderKind, orderKinds } from "../kinds.ts";
+import { inRange } from "../quantity/inRange.ts";
+import { oneOf } from "../quantity/oneOf.ts";
+import { wholeNumber } from "../quantity/wholeNumber.ts";
 import { floorsOf } from "../rules/floorsOf.ts";
 import type { Route, RouteQuestion, StepKind, WaitFloors } from "./benchTypes.ts";
 import { adjustableBuild, bondedWoodBuild, ironBuild, putterBuild } from "./buildRoutes.ts";
@@ -85,7 +87,7 @@ const SETTING_UP = 0.35;
 
 /** One iron's share when a set goes from station to station together: 35 % of the minutes is divided by the set. */
 function builtTogether(rows: readonly RouteRow[], clubs: number): readonly RouteRow[] {
-  const share = 1 - SETTING_UP + SETTING_UP / Math.max(1, clubs);
+  const share = 1 - SETTING_UP + SETTING_UP / clubs;
   return rows.map((row) => (row.wait === undefined ? { ...row, min: row.min * share } : row));
 }
 
@@ -98,12 +100,19 @@ function builtTogether(rows: readonly RouteRow[], clubs: number): readonly Route
  *
  * @param question - `adjustable` and `readySleeved` count for woods and hybrids only, `clubsInSet` for built irons and wedges
  * @param floors - minutes from the data sheets in force and the venue's walk; waits are never planned shorter
- * @throws {DomainError} `quantity-out-of-range` when a number is not finite
+ * @returns the steps in minutes
+ * @throws {DomainError} `quantity-out-of-range` when a number cannot be
+ * @throws {DomainError} `quantity-unreadable` when the kind of work or the family is unknown
  * @see common practice, no source
  */
 export function routeFor(question: RouteQuestion, floors: WaitFloors): Route {
-  finiteNumbers({ question, floors }, "route");
+  oneOf(question.kind, orderKinds, "kind");
+  oneOf(question.family, clubFamilies, "family");
+  const clubsInSet = wholeNumber(question.clubsInSet ?? 1, { field: "clubsInSet", min: 1, max: 14 });
+  for (const [name, floorMin] of Object.entries(floors)) {
+    inRange(floorMin, { field: name, unit: "min", min: 0, max: 10_080 });
+  }
   const construction = constructionOf(question);
   const rows = routes[question.kind][construction];
-  return routeOf(question.kind === "build" && construction === "iron" ? builtTogether(rows, question.clubsInSet ?? 1) : rows, floors);
+  return routeOf(question.kind === "build" && construction === "iron" ? builtTogether(rows, clubsInSet) : rows, floors);
 }

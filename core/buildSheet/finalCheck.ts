@@ -63,6 +63,7 @@ function checked(question: FinalCheckQuestion, quantity: CheckedQuantity): Final
  *
  * @param question - target, plan, kind of work, readings (mm, g, degrees, points) and tolerances
  * @returns a row for each quantity wanted and measured, what is still to be measured, and the worst of it
+ * @throws {DomainError} `quantity-out-of-range` when a reading or a wish cannot be
  */
 export function finalCheck(question: FinalCheckQuestion): FinalCheck {
   finiteNumbers(question, "question");

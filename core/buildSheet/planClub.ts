@@ -1,4 +1,4 @@
-import { finiteNumbers } from "../quantity/finiteNumbers.ts";
+import { checkedPlanQuestion } from "./checkedPlanQuestion.ts";
 import type { PlanResult } from "./plan.ts";
 import { planBuild } from "./planBuild.ts";
 import type { PlanQuestion } from "./planQuestion.ts";
@@ -18,6 +18,6 @@ import { planSwap } from "./planSwap.ts";
  * @throws {DomainError} `balance-outside-model` or `quantity-out-of-range` when a part was recorded with impossible values or any number is not finite
  */
 export function planClub(question: PlanQuestion): PlanResult {
-  finiteNumbers(question, "question");
+  checkedPlanQuestion(question);
   return question.kind === "build" ? planBuild(question) : planSwap(question);
 }

@@ -2,6 +2,7 @@ import type { SpecClub } from "../bag/specClub.ts";
 import { turnedMark } from "../head/turnedMark.ts";
 import type { ClubFamily, ClubName, Hand } from "../kinds.ts";
 import { finiteNumbers } from "../quantity/finiteNumbers.ts";
+import { inRange } from "../quantity/inRange.ts";
 import type { Amount, BuildRequest, Clauses, Wish } from "./buildRequest.ts";
 import { keptFromReference } from "./keptFromReference.ts";
 import type { SleeveModel } from "./parts.ts";
@@ -84,11 +85,13 @@ function resolvedAmounts(clauses: Clauses, reference: SpecClub | null, keeps: Re
  * @param question - the request, the club, the hand, the reference, and the sleeves whose marks a turn counts
  * @returns the target, the names of what differs from the reference, and every clause that leans on something unknown
  *   or leads outside what a club can be
+ * @throws {DomainError} `quantity-out-of-range` when a number is not finite or a stamp is no loft
  */
 export function resolveTarget(question: TargetQuestion): ResolvedTarget {
   finiteNumbers(question, "question");
   const { reference, family, club, hand } = question;
   const { clauses } = question.request;
+  inRange(clauses.stampedLoftDeg?.value ?? 0, { field: "stampedLoftDeg", unit: "deg", ...targetLimits.squaredLoftDeg });
   const keeps = keptFromReference(clauses, reference, family);
   const kept = <T>(name: string, value: T | null | undefined): T | null => (keeps.has(name) ? (value ?? null) : null);
   const amounts = resolvedAmounts(clauses, reference, keeps);

@@ -30,5 +30,7 @@ export const MM_PER_INCH = 25.4;
 /** Exact by definition (avoirdupois ounce). */
 export const GRAMS_PER_OUNCE = 28.349523125;
 
+/** Exact. @throws {DomainError} `quantity-out-of-range` when it is not finite */
 export const inchesFromMm = (mm: number): number => inRange(mm, { field: "length", unit: "mm" }) / MM_PER_INCH;
+/** Exact. @throws {DomainError} `quantity-out-of-range` when it is not finite */
 export const mmFromInches = (inches: number): Millimetres => millimetres(inRange(inches, { field: "length", unit: "in" }) * MM_PER_INCH);

@@ -5,6 +5,8 @@ import { bondedAttitude } from "../head/attitudeOf.ts";
 import { sleeveChart } from "../head/sleeveChart.ts";
 import { clubFamily } from "../kinds.ts";
 import { finiteNumbers } from "../quantity/finiteNumbers.ts";
+import { inRange } from "../quantity/inRange.ts";
+import { checkedSelectionTolerances } from "./checkedSelectionTolerances.ts";
 import { headDeviations, type MassReached, type MassWish, massReached } from "./headDeviations.ts";
 import type { SelectionTolerances } from "./selectionTolerances.ts";
 
@@ -82,6 +84,12 @@ function settingsOf(head: MeasuredHead, question: HeadQuestion): readonly Settin
     });
 }
 
+/** What a sleeve chart does not look at. */
+function checkedHead({ massG, bounceDeg, serial }: MeasuredHead): void {
+  inRange(massG, { field: `head ${serial} massG`, unit: "g", min: 50, max: 1000 });
+  inRange(bounceDeg ?? 0, { field: `head ${serial} bounceDeg`, unit: "deg", min: -10, max: 30 });
+}
+
 const inTolerances = ({ wanted, got, tolerance }: Deviation) => (got - wanted) / tolerance;
 
 function rankedChoice(head: MeasuredHead, setting: Setting, question: HeadQuestion): Ranked {
@@ -108,10 +116,12 @@ const byText = (one: string, other: string) => (one < other ? -1 : one > other ?
  *
  * @param question - angles in degrees, masses in g
  * @returns all choices, ranked; empty when no head fits
- * @throws {DomainError} `quantity-out-of-range` when a head or sleeve was recorded with an impossible angle
+ * @throws {DomainError} `quantity-out-of-range` when a head or sleeve was recorded with an impossible value, or a tolerance is not above 0
  */
 export function chooseHeads(question: HeadQuestion): readonly HeadChoice[] {
   finiteNumbers(question, "question");
+  checkedSelectionTolerances(question.tolerances);
+  question.heads.forEach(checkedHead);
   const band = ({ choice }: Ranked) => Math.floor(choice.score / question.tolerances.scoreBand + 1e-9);
   return question.heads
     .filter((head) => isCandidate(head, question.target))

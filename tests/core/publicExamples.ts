@@ -216,7 +216,7 @@ export const examples: Readonly<Record<string, readonly unknown[]>> = {
   planClub: [planQuestion],
   resolveTarget: [
     {
-      request: { clauses: { lengthMm: { kind: "value", value: 1143, asWritten: "45" } } },
+      request: { clauses: { stampedLoftDeg: { value: 9, asWritten: "9" }, lengthMm: { value: { kind: "exactly", value: 1143 }, asWritten: "45" } } },
       club: "driver",
       hand: "right",
       reference: spec,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import * as core from "../../core/index.ts";
-import { numbersIn, withNumberAt } from "./numbersIn.ts";
+import { numbersIn, type Place, withNumberAt } from "./numbersIn.ts";
 import { examples } from "./publicExamples.ts";
 
 /** These name the unit of a number and look at nothing. */
@@ -38,5 +38,45 @@ describe("every public function of core", () => {
         .map((number) => `${place.join(".")} = ${number}`),
     );
     expect(accepted).toEqual([]);
+  });
+
+  it.each<[string, Place, number]>([
+    ["planClub", [0, "target", "seatedLieDeg"], 200],
+    ["planClub", [0, "target", "lengthMm"], 0],
+    ["planClub", [0, "allowances", "tapeG"], -1],
+    ["planClub", [0, "allowances", "weightPorts", "driver"], 1.5],
+    ["planClub", [0, "allowances", "headOwnInertiaKgCm2", "iron"], -1],
+    ["planClub", [0, "tolerances", "scoreBand"], 0],
+    ["chooseHeads", [0, "tolerances", "squaredLoftDeg"], 0],
+    ["chooseHeads", [0, "tolerances", "soledFaceDeg"], -1],
+    ["chooseHeads", [0, "heads", 0, "massG"], -10_000],
+    ["chooseHeads", [0, "heads", 0, "bounceDeg"], 1e6],
+    ["resolveTarget", [0, "request", "clauses", "stampedLoftDeg", "value"], -900],
+    ["simulateOnce", [0, "technicians"], -1],
+    ["simulateOnce", [0, "technicians"], 0.5],
+    ["simulateOnce", [0, "stations", "bench"], -1],
+    ["simulateOnce", [0, "jobs", 0, "steps", 0, "route", "medianMin"], -5],
+    ["simulateOnce", [0, "jobs", 0, "steps", 0, "workedMs"], -1],
+    ["simulateOnce", [0, "jobs", 0, "weight"], -1],
+    ["simulateOnce", [1, "step"], -1],
+    ["simulateOnce", [1, "job"], 1e6],
+    ["simulateOnce", [2], 0.5],
+    ["simulateOnce", [3], -1],
+    ["estimateInSlices", [1], -2],
+    ["readyTimes", [0, "samples"], 0],
+    ["inSeries", [0, "steps", 0, "floorMin"], -1],
+    ["routeFor", [0, "clubsInSet"], -3],
+    ["routeFor", [0, "clubsInSet"], 1.5],
+    ["routeFor", [1, "adhesiveHandleMin"], -5],
+  ])("%s refuses, at %j, %d", (name, place, value) => {
+    expect(thrownBy(() => call(name, withNumberAt(examples[name], place, value) as readonly unknown[]))).toMatchObject({
+      code: "quantity-out-of-range",
+    });
+  });
+
+  it("refuses a kind of work and a family it does not know", () => {
+    const [question, floors] = examples.routeFor ?? [];
+    expect(() => call("routeFor", [{ ...(question as object), kind: "polish" }, floors])).toThrow("quantity-unreadable");
+    expect(() => call("routeFor", [{ ...(question as object), family: "chipper" }, floors])).toThrow("quantity-unreadable");
   });
 });
