@@ -23,8 +23,10 @@ export function checkedPlanQuestion(question: PlanQuestion): PlanQuestion {
     }
   }
   const { weightPorts, headOwnInertiaKgCm2, headFromAxisMm, ...single } = question.allowances;
-  for (const [name, value] of Object.entries({ ...single, ...headOwnInertiaKgCm2, ...headFromAxisMm })) {
-    inRange(value, { field: `allowances.${name}`, unit: "", min: 0 });
+  for (const allowances of [single, headOwnInertiaKgCm2, headFromAxisMm]) {
+    for (const [name, value] of Object.entries(allowances)) {
+      inRange(value, { field: `allowances.${name}`, unit: "", min: 0 });
+    }
   }
   for (const [family, ports] of Object.entries(weightPorts)) {
     wholeNumber(ports, { field: `weightPorts.${family}`, min: 0, max: MOST_PORTS });
