@@ -25,6 +25,27 @@ const thrownBy = (work: () => unknown): unknown => {
   }
 };
 
+/** The unit that the end of a quantity's name stands for. */
+const unitsByEnding: readonly (readonly [RegExp, string])[] = [
+  [/Deg$/, "deg"],
+  [/Mm$/, "mm"],
+  [/[mM]assG$|^g$/, "g"],
+  [/KgCm2$/, "kg·cm²"],
+  [/[pP]oints$/, "points"],
+  [/Nm2$/, "N·m²"],
+  [/[cC]pm$/, "cpm"],
+  [/Min$/, "min"],
+  [/InOz$|inchOunces$/, "in-oz"],
+];
+
+/** What a refusal says of its quantity, and the unit its name would want; null where the name tells none. */
+function unitSaid(error: unknown): { readonly field: string; readonly said: string; readonly wanted: string } | null {
+  const facts =
+    error instanceof core.DomainError && error.code === "quantity-out-of-range" ? (error.facts as core.Facts["quantity-out-of-range"]) : null;
+  const wanted = facts === null || facts.field.includes(".") ? undefined : unitsByEnding.find(([ending]) => ending.test(facts.field))?.[1];
+  return facts === null || wanted === undefined ? null : { field: facts.field, said: facts.unit, wanted };
+}
+
 describe("every public function of core", () => {
   it("has an example call here, and no example is of something else", () => {
     expect(Object.keys(examples).sort()).toEqual(publicFunctions.map(([name]) => name).sort());
@@ -38,6 +59,13 @@ describe("every public function of core", () => {
         .map((number) => `${place.join(".")} = ${number}`),
     );
     expect(accepted).toEqual([]);
+  });
+
+  it.each(Object.entries(examples))("%s names the unit of every number it refuses", (name, args: readonly unknown[]) => {
+    const said = numbersIn(args).flatMap(
+      (place) => unitSaid(thrownBy(() => call(name, withNumberAt(args, place, Number.NaN) as readonly unknown[]))) ?? [],
+    );
+    expect(said.filter((one) => one.said !== one.wanted)).toEqual([]);
   });
 
   it.each<[string, Place, number]>([

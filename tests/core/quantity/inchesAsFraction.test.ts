@@ -23,7 +23,7 @@ describe("inchesAsFraction", () => {
   });
 
   it("refuses a length that is no number", () => {
-    expect(() => inchesAsFraction(Number.NaN)).toThrow("quantity-out-of-range");
+    expect(() => inchesAsFraction(Number.NaN)).toThrow('quantity-out-of-range {"field":"length","unit":"mm"');
   });
 });
 
