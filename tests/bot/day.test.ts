@@ -52,6 +52,12 @@ describe("the scripted day", () => {
     expect(fresh("stamped").map((one) => one.card?.title.startsWith("Stamped"))).toEqual([true, false]);
   });
 
+  it("does the week's arithmetic: bounce after a bend, weight for two points, the backup against the gamer", () => {
+    expect(fresh("calc.bend")[0]?.card?.data).toMatchObject({ squaredLoftDeg: 54, bounceChangeDeg: -2 });
+    expect(fresh("calc.swing")[0]?.card?.data.wishedHeadG).toBeCloseTo(2 * Number(fresh("calc.swing")[0]?.card?.data.headGramsPerPointG), 9);
+    expect(fresh("calc.match")[0]?.card?.data.overall).toBe("off");
+  });
+
   it("answers three faults at once, and makes one draft of their correction, delivered twice", () => {
     expect(fresh("order.problems").map((one) => one.card?.data.problemCount)).toEqual([3]);
     expect(ofOrder("order.draft", 6)).toHaveLength(1);
