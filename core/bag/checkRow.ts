@@ -1,6 +1,7 @@
 import { inRange } from "../quantity/inRange.ts";
 import { oneOf } from "../quantity/oneOf.ts";
 import { type CheckedQuantity, type CheckTolerances, type ComparedQuantity, comparedQuantities } from "./checkTolerances.ts";
+import { clubBounds } from "./clubBounds.ts";
 import { combinedGaugeError } from "./combinedGaugeError.ts";
 import { defaultGaugeErrors, type GaugeErrors } from "./gaugeErrors.ts";
 
@@ -54,7 +55,7 @@ function checkTables(tolerances: CheckTolerances, errors: GaugeErrors): void {
  * @param tolerances - how far is close, what is flagged, what each concerns
  * @param gauge - one reading (the default) or two, and the error of one of each quantity
  * @returns the difference and its verdict, in the unit of the quantity
- * @throws {DomainError} `quantity-out-of-range` when a number is not finite or a tolerance or an error is negative
+ * @throws {DomainError} `quantity-out-of-range` when a reading can be no club's or a tolerance or an error is negative
  * @throws {DomainError} `quantity-unreadable` when no such quantity is compared
  * @see fixtures/published/gaugeError.json
  */
@@ -67,7 +68,8 @@ export function checkRow<Q extends ComparedQuantity>(
 ): CheckRow<Q> {
   checkTables(tolerances, gauge.errors);
   const { tolerance, flag, concerns } = tolerances[oneOf(quantity, comparedQuantities, "quantity")];
-  const delta = inRange(got, { field: quantity, unit: "" }) - inRange(wanted, { field: `wanted ${quantity}`, unit: "" });
+  const bounds = clubBounds[quantity];
+  const delta = inRange(got, { ...bounds, field: quantity }) - inRange(wanted, { ...bounds, field: `wanted ${quantity}` });
   const away = Math.abs(delta) - SLACK;
   const gaugeError = combinedGaugeError(gauge.errors[quantity].error, gauge.readings);
   const verdict = away > tolerance ? "off" : away <= gaugeError ? "same" : "close";

@@ -42,7 +42,7 @@ function checkedClub(club: SwungClub): SwungClub {
  *
  * Exact for a mass at the head's centre, x from the end of the cap; its own size and its distance from the shaft are left
  * out: 0.2 % for 40 mm beside the axis. All inertias by one method: sums without the parts' own inertia are
- * 2.5 to 3 % low, and benches agree to 1.5 % only.
+ * 2.5 to 3.1 % low, and benches agree to 1.5 % only.
  *
  * @param set - inertia in kg·cm² and head position in mm of each club
  * @param target - in kg·cm²

@@ -59,7 +59,7 @@ export function summedClub(parts: readonly ClubComponent[]): AssembledClub {
  *
  * x from the end of the grip cap along the shaft, d off its axis. Exact for the sums; a real bench agrees to 0.3 points,
  * 1 mm and 1.5 % of inertia. The axis at the butt is a convention, not the one a swing turns about. Points alone lose
- * 2.5 to 3 % of I. Old 12-inch scale: S + 2 in · M.
+ * 2.5 to 3.1 % of I. Old 12-inch scale: S + 2 in · M.
  *
  * @param components - m in g, x and d in mm, own inertia in kg·cm²; 1 to 100 of them
  * @returns total mass in g, balance point in mm, swing weight in points (D0 = 0) and in-oz, old scale in in-oz, both inertias in kg·cm²

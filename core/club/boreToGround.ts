@@ -34,10 +34,11 @@ const LONGEST_MM = 200;
  * @param bore - hosel length and insertion depth in mm, or the bore's class, or the sleeve's stop to the ground line in mm
  * @returns mm, zero when the shaft goes through to the sole
  * @throws {DomainError} `quantity-out-of-range` when a length is impossible or the shaft would stand below the ground line
- * @throws {DomainError} `quantity-unreadable` when the bore class is not known
+ * @throws {DomainError} `quantity-unreadable` when the kind or class of bore is not known
  * @see fixtures/published/boreToGround.json
  */
 export function boreToGround(bore: Bore): Millimetres {
+  oneOf(bore.kind, ["hosel", "class", "sleeve"], "kind");
   switch (bore.kind) {
     case "hosel": {
       const hoselMm = inRange(bore.hoselLengthMm, { field: "hoselLengthMm", unit: "mm", min: 0, max: LONGEST_MM });

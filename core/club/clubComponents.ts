@@ -6,7 +6,7 @@ import type { StagedComponent } from "./clubParts.ts";
  *
  *     head: I_cg + m·d²     shaft: as trimmed, or m·L²/12     grip: m·(3 in)²     small parts: points
  *
- * The parts' own inertia is 2.5 to 3 % of the club's. Masses as weighed: a label may be off by 2 g at the head, 1.2 points.
+ * The parts' own inertia is 2.5 to 3.1 % of the club's. Masses as weighed: a label may be off by 2 g at the head, 1.2 points.
  *
  * @param parts - lengths and places in mm, masses in g, inertia in kg·cm²
  * @returns components, places in mm from the end of the cap, with the time each comes on

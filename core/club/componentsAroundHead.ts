@@ -8,6 +8,8 @@ import { headFromCap } from "./headComponent.ts";
 
 /** Common practice, no source: 3 in. */
 const GRIP_GYRATION_MM = millimetres(76.2);
+/** Ways of measuring a length differ by a few mm, and a plan may be an inch off: what is further apart is another club. */
+const METHODS_APART_MM = 60;
 const PLACES = ["cap", "bore", "head-centre"] as const;
 const NAMES = Object.keys(smallParts) as (keyof typeof smallParts)[];
 
@@ -44,7 +46,12 @@ function smallComponent({ name, massG, at }: SmallPart, parts: PartsAroundHead):
     return { name, stage, massG, fromCapMm: headFromCap(playingLengthMm, headCentre), fromAxisMm: headCentre.fromAxisMm };
   }
   const fromCapMm = at.from === "cap" ? at.mm : millimetres(parts.playingLengthMm - parts.boreToGroundMm - at.upShaftMm);
-  return { name, stage, massG, fromCapMm: millimetres(inRange(fromCapMm, { field: `${name} from ${known}`, unit: "mm", min: 0, max: 2000 })) };
+  return {
+    name,
+    stage,
+    massG,
+    fromCapMm: millimetres(inRange(fromCapMm, { field: `${name} from ${known}`, unit: "mm", min: 0, max: parts.playingLengthMm })),
+  };
 }
 
 /**
@@ -57,14 +64,21 @@ function smallComponent({ name, massG, at }: SmallPart, parts: PartsAroundHead):
  *
  * @param parts - lengths and places in mm, masses in g, inertia in kg·cm²
  * @returns the components by the end of the club they belong to
- * @throws {DomainError} `quantity-out-of-range` when a value is impossible
+ * @throws {DomainError} `quantity-out-of-range` when a value is impossible, a part lies past the end of the club or the shaft fits no such length
  * @throws {DomainError} `quantity-unreadable` when a small part or its place is unknown
  * @see fixtures/published/workedSet.json
  */
 export function componentsAroundHead(parts: PartsAroundHead): Omit<BuiltClub<StagedComponent>, "head"> {
   inRange(parts.playingLengthMm, { field: "playingLengthMm", unit: "mm", min: 400, max: 1500 });
-  inRange(parts.boreToGroundMm, { field: "boreToGroundMm", unit: "mm", min: -50, max: 200 });
+  inRange(parts.boreToGroundMm, { field: "boreToGroundMm", unit: "mm", min: 0, max: 200 });
   inRange(parts.grip.capMm, { field: "capMm", unit: "mm", min: 0, max: 50 });
+  inRange(parts.grip.centreFromCapMm, { field: "grip centreFromCapMm", unit: "mm", min: 0, max: parts.playingLengthMm });
+  inRange(parts.shaft.lengthMm + parts.boreToGroundMm + parts.grip.capMm - parts.playingLengthMm, {
+    field: "shaft, bore and cap past playingLengthMm",
+    unit: "mm",
+    min: -METHODS_APART_MM,
+    max: METHODS_APART_MM,
+  });
   headFromCap(parts.playingLengthMm, parts.headCentre);
   const at = (end: "head" | "butt") =>
     parts.small.filter(({ name }) => smallParts[oneOf(name, NAMES, "small part")].end === end).map((part) => smallComponent(part, parts));

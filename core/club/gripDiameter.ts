@@ -25,6 +25,8 @@ export type GripWall = { readonly kind: "rubber"; readonly stretchFactor: number
 export const unstretchedRubber: GripWall = { kind: "rubber", stretchFactor: 1 };
 
 const WIDEST_MM = 100;
+/** More tape than any grip is built up with. */
+export const MOST_LAYERS = 100;
 
 /** The three diameters, each one possible. */
 export function checkedGrip(grip: GripAtPlace, wall: GripWall): { readonly nominalMm: number; readonly coreMm: number; readonly shaftMm: number } {
@@ -49,7 +51,7 @@ export function checkedGrip(grip: GripAtPlace, wall: GripWall): { readonly nomin
  * reading wins. A bench agrees to 0.005 in.
  *
  * @param grip - D₀, c and b in mm
- * @param tape - n zero or more, t in mm
+ * @param tape - n zero or more, a part of a layer where a wrap overlaps, t in mm
  * @param wall - the model, with s for rubber
  * @returns mm
  * @throws {DomainError} `quantity-out-of-range` when a value is impossible
@@ -57,7 +59,7 @@ export function checkedGrip(grip: GripAtPlace, wall: GripWall): { readonly nomin
  */
 export function gripDiameter(grip: GripAtPlace, tape: TapeLayers, wall: GripWall = unstretchedRubber): Millimetres {
   const { nominalMm, coreMm, shaftMm } = checkedGrip(grip, wall);
-  const layers = inRange(tape.layers, { field: "layers", unit: "layers", min: 0, max: 100 });
+  const layers = inRange(tape.layers, { field: "layers", unit: "layers", min: 0, max: MOST_LAYERS });
   const under = shaftMm + 2 * layers * inRange(tape.layerMm, { field: "layerMm", unit: "mm", min: 0.001, max: 5 });
   return millimetres(
     wall.kind === "rigid" ? nominalMm - coreMm + under : Math.sqrt((nominalMm ** 2 - coreMm ** 2) / wall.stretchFactor + under ** 2),

@@ -1,6 +1,6 @@
 import { inRange } from "../quantity/inRange.ts";
 import { type Millimetres, millimetres } from "../quantity/units.ts";
-import { checkedGrip, type GripAtPlace, type GripWall, gripDiameter, unstretchedRubber } from "./gripDiameter.ts";
+import { checkedGrip, type GripAtPlace, type GripWall, gripDiameter, MOST_LAYERS, unstretchedRubber } from "./gripDiameter.ts";
 
 /** How many layers of tape make a size; or how much too thick the grip is without any. */
 type LayersForSize =
@@ -33,7 +33,7 @@ function diameterUnder(grip: GripAtPlace, wanted: number, wall: GripWall): numbe
  * @param layer - t in mm
  * @param wall - the model, with s for rubber
  * @returns the layers, exact and whole, with the diameter in mm the whole ones make; or by how many mm it is too thick with none
- * @throws {DomainError} `quantity-out-of-range` when a value is impossible
+ * @throws {DomainError} `quantity-out-of-range` when a value is impossible or it would take more than 100 layers
  * @see fixtures/published/gripBuildUp.json
  */
 export function gripLayersForSize(grip: GripAtPlace, wanted: Millimetres, layer: Millimetres, wall: GripWall = unstretchedRubber): LayersForSize {
@@ -43,6 +43,7 @@ export function gripLayersForSize(grip: GripAtPlace, wanted: Millimetres, layer:
     return { kind: "refused", tooThickMm: millimetres(bareMm - wantedMm) };
   }
   const exactLayers = Math.max(0, (diameterUnder(grip, wantedMm, wall) - grip.shaftMm) / (2 * layer));
+  inRange(exactLayers, { field: "layers for wantedMm", unit: "", min: 0, max: MOST_LAYERS });
   const wholeLayers = Math.round(exactLayers);
   return { kind: "reached", exactLayers, wholeLayers, wholeDiameterMm: gripDiameter(grip, { layers: wholeLayers, layerMm: layer }, wall) };
 }

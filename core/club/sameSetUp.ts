@@ -2,7 +2,7 @@ import { checkedSetUp, type FrequencySetUp } from "./frequencySetUp.ts";
 
 type SetUpComparison = { readonly kind: "same" } | { readonly kind: "refused"; readonly differs: readonly (keyof FrequencySetUp)[] };
 
-/** Each moves a reading by about 0.3 cpm; the inertia by 0.15, the plane by less than 0.2 of planes 12 cpm apart. */
+/** Each moves a reading by 0.4 cpm at most, the plane by 1.1 midway between planes 12 cpm apart and by 0.2 near one. */
 const WITHIN = { clampMm: 1, tipMassG: 0.5, tipMassBeyondTipMm: 1, tipMassInertiaKgCm2: 1, planeDeg: 5 };
 const HALF_TURN_DEG = 180;
 
@@ -24,8 +24,8 @@ const near = (one: number | undefined, other: number | undefined, within: number
  *
  *     |clamp₁ − clamp₂| ≤ 1 mm,   |M₁ − M₂| ≤ 0.5 g,   same grip on or off,   same plane within 5°
  *
- * The distances let through move a reading by 0.3 cpm each at most; a bench agrees with itself to 2 cpm. Centre and inertia
- * of the tip mass count, within 1 mm and 1 kg·cm², when both sides noted them.
+ * The distances let through move a reading by 0.4 cpm each at most, the plane by 1.1 midway between two planes 12 cpm
+ * apart; a bench agrees with itself to 2 cpm. Centre and inertia of the tip mass count, within 1 mm and 1 kg·cm², when both sides noted them.
  *
  * @param one - a set-up
  * @param other - the one it is held against

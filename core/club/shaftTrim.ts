@@ -63,8 +63,8 @@ export function shaftTrim(
   leastParallelTip: Millimetres = LEAST_PARALLEL_TIP_MM,
 ): ShaftTrim {
   oneOf(shaft.tip, tips, "tip");
-  inRange(shaft.parallelTipMm, { field: "parallelTipMm", unit: "mm", min: 0, max: LONGEST_MM });
   const rawMm = inRange(shaft.rawLengthMm, { field: "rawLengthMm", unit: "mm", min: 1, max: LONGEST_MM });
+  inRange(shaft.parallelTipMm, { field: "parallelTipMm", unit: "mm", min: 0, max: rawMm });
   const tipTrimMm = inRange(tipTrim, { field: "tipTrimMm", unit: "mm", min: 0, max: LONGEST_MM });
   const bareCutMm = inRange(bareCut, { field: "bareCutMm", unit: "mm", min: 1, max: LONGEST_MM });
   const leastMm = inRange(leastParallelTip, { field: "leastParallelTipMm", unit: "mm", min: 0, max: LONGEST_MM });

@@ -37,6 +37,7 @@ export interface BentHead {
 
 /** Length of sole over which the lift of the toe or the heel is told. */
 const LIFT_SPAN_MM = 50;
+const bounceLimits = { unit: "deg", min: -10, max: 30 };
 
 export function checkedBend(bend: Bend): Bend {
   inRange(bend.loftChangeDeg, { field: "loftChangeDeg", unit: "deg", min: -10, max: 10 });
@@ -47,7 +48,7 @@ export function checkedBend(bend: Bend): Bend {
 function checkedHead(head: BendableHead): BendableHead {
   angleInRange(head.squaredLoftDeg, "loft", "squaredLoftDeg");
   angleInRange(head.seatedLieDeg, "lie", "seatedLieDeg");
-  inRange(head.bounceDeg, { field: "bounceDeg", unit: "deg", min: -10, max: 30 });
+  inRange(head.bounceDeg, { ...bounceLimits, field: "bounceDeg" });
   inRange(head.offsetMm ?? 0, { field: "offsetMm", unit: "mm", min: -50, max: 50 });
   inRange(head.bendPointHeightMm ?? 0, { field: "bendPointHeightMm", unit: "mm", min: 0, max: 150 });
   return head;
@@ -66,7 +67,7 @@ function checkedHead(head: BendableHead): BendableHead {
  * @param head - squared loft l, seated lie L and bounce b in degrees; offset and height h of the bend in mm, where known
  * @param bend - change of loft d (weaker positive) and of lie e (upright positive) in degrees
  * @returns squared loft, seated lie and bounce in degrees; offset, its change and the lift of the toe in mm
- * @throws {DomainError} `quantity-out-of-range` when an angle or a length is impossible
+ * @throws {DomainError} `quantity-out-of-range` when an angle or a length is impossible, before the bend or after
  * @see fixtures/published/bending.json
  */
 export function afterBend(head: BendableHead, bend: Bend): BentHead {
@@ -74,9 +75,9 @@ export function afterBend(head: BendableHead, bend: Bend): BentHead {
   const { loftChangeDeg, lieChangeDeg } = checkedBend(bend);
   const offsetChangeMm = bendPointHeightMm === null ? null : 0 - bendPointHeightMm * Math.tan(radians(loftChangeDeg));
   return {
-    squaredLoftDeg: degrees(squaredLoftDeg + loftChangeDeg),
-    seatedLieDeg: degrees(seatedLieDeg + lieChangeDeg),
-    bounceDeg: degrees(bounceDeg + loftChangeDeg),
+    squaredLoftDeg: degrees(angleInRange(squaredLoftDeg + loftChangeDeg, "loft", "squaredLoftDeg after")),
+    seatedLieDeg: degrees(angleInRange(seatedLieDeg + lieChangeDeg, "lie", "seatedLieDeg after")),
+    bounceDeg: degrees(inRange(bounceDeg + loftChangeDeg, { ...bounceLimits, field: "bounceDeg after" })),
     offsetChangeMm: offsetChangeMm === null ? null : millimetres(offsetChangeMm),
     offsetMm: offsetMm === null || offsetChangeMm === null ? null : millimetres(offsetMm + offsetChangeMm),
     toeLiftMm: millimetres(LIFT_SPAN_MM * Math.sin(radians(lieChangeDeg))),

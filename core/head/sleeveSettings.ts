@@ -15,12 +15,14 @@ interface SleeveSetting {
 
 const MOST_MARKS = 48;
 
-const pieceSettings = ({ tiltDeg, marks }: SleevePiece): readonly SleeveSetting[] =>
-  listOf(marks, { field: "marks", min: 1, max: MOST_MARKS }).map(({ mark, clockDeg }) => ({
-    mark,
-    tilt: checkedTilt({ tiltDeg, clockDeg }),
-    shaftClockDeg: clockDeg,
-  }));
+function pieceSettings({ tiltDeg, marks }: SleevePiece): readonly SleeveSetting[] {
+  const printed = listOf(marks, { field: "marks", min: 1, max: MOST_MARKS });
+  const twice = printed.find(({ mark }, at) => printed.findIndex((one) => one.mark === mark) !== at);
+  if (twice !== undefined) {
+    throw new DomainError("quantity-unreadable", { field: "mark", written: twice.mark, accepted: "every mark once" });
+  }
+  return printed.map(({ mark, clockDeg }) => ({ mark, tilt: checkedTilt({ tiltDeg, clockDeg }), shaftClockDeg: clockDeg }));
+}
 
 /**
  * Every way a sleeve can be set, in the order printed, the ring's marks first.
@@ -28,6 +30,7 @@ const pieceSettings = ({ tiltDeg, marks }: SleevePiece): readonly SleeveSetting[
  * @param sleeve - of one piece or two, angles in degrees
  * @returns mark, tilt and the clock of the piece that holds the shaft
  * @throws {DomainError} `quantity-out-of-range` when an angle is impossible, `list-of-wrong-size` when there is no mark or more than 48
+ * @throws {DomainError} `quantity-unreadable` when a mark is printed twice
  */
 export function sleeveSettings(sleeve: Sleeve): readonly SleeveSetting[] {
   if (!("ring" in sleeve)) {

@@ -5,6 +5,25 @@ import { defaultGaugeErrors as errors } from "../../../core/bag/gaugeErrors.ts";
 import published from "../../../fixtures/published/gaugeError.json" with { type: "json" };
 import { byLaw, byTable } from "../../support/checkOf.ts";
 
+/** What a club usually reads: verdicts depend on the distance only. */
+const usual: Readonly<Record<ComparedQuantity, number>> = {
+  squaredLoftDeg: 30,
+  soledFaceDeg: 0,
+  seatedLieDeg: 60,
+  bounceDeg: 10,
+  lengthMm: 940,
+  swingWeightPoints: 2,
+  totalMassG: 420,
+  headMassG: 260,
+  wraps: 5,
+  balancePointMm: 720,
+  inertiaKgCm2: 2700,
+  frequencyCpm: 300,
+  gripAt2InMm: 23,
+  gripAt6InMm: 21,
+  offsetMm: 3,
+};
+
 const twoReadings = { readings: 2, errors } as const;
 
 describe(byTable(checkRow, "gaugeError", published), () => {
@@ -18,7 +37,10 @@ describe(byLaw(checkRow, "the difference turns its sign when wanted and got chan
   it.each(comparedQuantities)("in %s", (quantity) => {
     const { tolerance } = tolerances[quantity];
     for (const apart of [0, tolerance * 0.4, tolerance, tolerance * 1.2 + 0.1, tolerance * 3 + 1]) {
-      const [there, back] = [checkRow(quantity, 50, 50 + apart, tolerances), checkRow(quantity, 50 + apart, 50, tolerances)];
+      const [there, back] = [
+        checkRow(quantity, usual[quantity], usual[quantity] + apart, tolerances),
+        checkRow(quantity, usual[quantity] + apart, usual[quantity], tolerances),
+      ];
       expect(there.delta).toBeCloseTo(apart, 12);
       expect(back.delta + there.delta).toBe(0);
       expect([back.verdict, back.flagged]).toEqual([there.verdict, there.flagged]);
@@ -68,8 +90,9 @@ describe("checkRow", () => {
     ["offsetMm", 0.25, "same", false],
     ["offsetMm", 0.51, "off", false],
   ] as const)("reads a %s %d from what was wanted as %s", (quantity, apart, verdict, flagged) => {
-    for (const got of [60 + apart, 60 - apart]) {
-      expect(checkRow(quantity, 60, got, tolerances)).toMatchObject({ quantity, wanted: 60, got, verdict, flagged });
+    const wanted = usual[quantity];
+    for (const got of [wanted + apart, wanted - apart]) {
+      expect(checkRow(quantity, wanted, got, tolerances)).toMatchObject({ quantity, wanted, got, verdict, flagged });
     }
   });
 
@@ -83,6 +106,12 @@ describe("checkRow", () => {
     const coarse = { ...errors, headMassG: { error: 3, source: "a kitchen scale" } };
     const row = (got: number) => checkRow("headMassG", 200, got, tolerances, { readings: 1, errors: coarse }).verdict;
     expect([row(200.5), row(200.6)]).toEqual(["same", "off"]);
+  });
+
+  it("refuses readings no club has, wanted or got", () => {
+    expect(() => checkRow("lengthMm", 1143, -10_000, tolerances)).toThrow('"unit":"mm","min":200,"max":2000,"field":"lengthMm"');
+    expect(() => checkRow("lengthMm", 2000.1, 1143, tolerances)).toThrow('"field":"wanted lengthMm"');
+    expect(() => checkRow("lengthMm", 2000, 200, tolerances)).not.toThrow();
   });
 
   it("refuses readings that are no numbers and a quantity it does not know", () => {

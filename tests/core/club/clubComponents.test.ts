@@ -119,21 +119,26 @@ describe("headComponent", () => {
 describe("componentsAroundHead", () => {
   it("refuses lengths, masses and places that cannot be", () => {
     const { shaft, grip } = iron;
-    const rod = { lengthMm: mm(900), massG: grams(100), balanceFromButtMm: mm(440) };
+    const rod = { lengthMm: mm(900), massG: grams(100), balanceFromButtMm: mm(200) };
     const bare = { ...iron, small: [] };
-    refusedOutside((value) => componentsAroundHead({ ...bare, playingLengthMm: mm(value) }), 400, 1500);
-    refusedOutside((value) => componentsAroundHead({ ...iron, boreToGroundMm: mm(value) }), -50, 200);
-    refusedOutside((value) => componentsAroundHead({ ...bare, shaft: { ...shaft, lengthMm: mm(value) } }), shaft.balanceFromButtMm, 1500);
-    refusedOutside((value) => componentsAroundHead({ ...bare, shaft: { ...rod, balanceFromButtMm: mm(100), lengthMm: mm(value) } }), 300, 1500);
+    const fitting = shaft.lengthMm + iron.boreToGroundMm + grip.capMm;
+    const around = (lengthMm: number) => ({ ...bare, playingLengthMm: mm(lengthMm), shaft: { ...rod, lengthMm: mm(lengthMm - 30) } });
+    refusedOutside((value) => componentsAroundHead(around(value)), 400, 1500);
+    refusedOutside((value) => componentsAroundHead({ ...bare, playingLengthMm: mm(value) }), fitting - 60, fitting + 60);
+    refusedOutside(
+      (value) => componentsAroundHead({ ...bare, boreToGroundMm: mm(value) }),
+      0,
+      iron.playingLengthMm + 60 - shaft.lengthMm - grip.capMm,
+    );
     refusedOutside((value) => componentsAroundHead({ ...bare, shaft: { ...rod, balanceFromButtMm: mm(value) } }), 0, 900);
     refusedOutside((value) => componentsAroundHead({ ...bare, grip: { ...grip, capMm: mm(value) } }), 0, 50);
     refusedOutside((value) => componentsAroundHead({ ...bare, grip: { ...grip, massG: grams(value) } }), 0, 2000);
-    refusedOutside((value) => componentsAroundHead({ ...bare, grip: { ...grip, centreFromCapMm: mm(value) } }), 0, 2000);
+    refusedOutside((value) => componentsAroundHead({ ...bare, grip: { ...grip, centreFromCapMm: mm(value) } }), 0, iron.playingLengthMm);
     refusedOutside((value) => componentsAroundHead({ ...bare, grip: { ...grip, gyrationMm: mm(value) } }), 0, 300);
     refusedOutside((value) => componentsAroundHead({ ...bare, headCentre: { upShaftMm: mm(value), fromAxisMm: mm(36) } }), -200, 200);
     refusedOutside((value) => componentsAroundHead({ ...bare, headCentre: { upShaftMm: mm(4), fromAxisMm: mm(value) } }), 0, 200);
     refusedOutside((value) => componentsAroundHead({ ...bare, small: [small("lead", value, { from: "cap", mm: mm(880) })] }), 0, 2000);
-    refusedOutside((value) => componentsAroundHead({ ...bare, small: [small("lead", 1, { from: "cap", mm: mm(value) })] }), 0, 2000);
+    refusedOutside((value) => componentsAroundHead({ ...bare, small: [small("lead", 1, { from: "cap", mm: mm(value) })] }), 0, iron.playingLengthMm);
   });
 
   it("refuses a small part past the end of the cap, a name or a place it does not know", () => {

@@ -84,8 +84,12 @@ describe("shaftTrim", () => {
   });
 
   it("refuses a length that cannot be", () => {
-    expectBounds((mm) => trimmed({ ...parallel, parallelTipMm: millimetres(mm) }, 0, 900), { lowest: 0, highest: 2000, step: 0.1 });
-    expectBounds((mm) => trimmed({ ...parallel, rawLengthMm: millimetres(mm) }, 0, 900), { lowest: 1, highest: 2000, step: 0.1 });
+    expectBounds((mm) => trimmed({ ...parallel, parallelTipMm: millimetres(mm) }, 0, 900), { lowest: 0, highest: 1168, step: 0.1 });
+    expectBounds((mm) => trimmed({ ...parallel, parallelTipMm: millimetres(1), rawLengthMm: millimetres(mm) }, 0, 900), {
+      lowest: 1,
+      highest: 2000,
+      step: 0.1,
+    });
     expectBounds((mm) => trimmed(parallel, mm, 900), { lowest: 0, highest: 2000, step: 0.1 });
     expectBounds((mm) => trimmed(parallel, 0, mm), { lowest: 1, highest: 2000, step: 0.1 });
     expectBounds((mm) => shaftTrim(parallel, millimetres(0), millimetres(900), millimetres(mm)), { lowest: 0, highest: 2000, step: 0.1 });

@@ -125,7 +125,7 @@ describe("afterBend", () => {
     ["offsetMm", -50, 50],
     ["bendPointHeightMm", 0, 150],
   ])("takes a %s from %d to %d and refuses what is past it", (field, min, max) => {
-    const of = (value: number) => () => afterBend({ ...head(), [field]: value }, bend(1));
+    const of = (value: number) => () => afterBend({ ...head(), [field]: value }, bend(0));
     expect(of(min)).not.toThrow();
     expect(of(max)).not.toThrow();
     for (const wrong of [min - 0.001, max + 0.001, Number.NaN, Number.POSITIVE_INFINITY]) {
@@ -140,5 +140,17 @@ describe("afterBend", () => {
     for (const wrong of [-10.001, 10.001, Number.NaN, Number.NEGATIVE_INFINITY]) {
       expect(of(wrong)).toThrow(`"field":"${field}"`);
     }
+  });
+
+  it.each([
+    ["squaredLoftDeg", 74, 1, 0],
+    ["squaredLoftDeg", -14, -1, 0],
+    ["bounceDeg", 29, 1, 0],
+    ["bounceDeg", -9, -1, 0],
+    ["seatedLieDeg", 84, 0, 1],
+    ["seatedLieDeg", 41, 0, -1],
+  ])("takes a %s of %d bent to the edge of what a head can be, and refuses a bend past it", (field, from, loft, lie) => {
+    expect(() => afterBend({ ...head(), [field]: from }, bend(loft, lie))).not.toThrow();
+    expect(() => afterBend({ ...head(), [field]: from }, bend(loft * 1.001, lie * 1.001))).toThrow(`"field":"${field} after"`);
   });
 });

@@ -114,6 +114,12 @@ describe(byLaw(sleeveChart, "mirrored hands mirror"), () => {
 describe("sleeveChart", () => {
   const twoPieces = { ring: pieceOf(0.75, [0]), sleeve: pieceOf(0.75, [90]), standardMark: "0 90" };
 
+  it("refuses a mark that is printed twice, on a sleeve or on a ring", () => {
+    const twice = { ...sleeveOf(1, [270, 180]), marks: [...sleeveOf(1, [270]).marks, ...sleeveOf(1, [270]).marks] };
+    expect(() => sleeveChart(head, twice)).toThrow('quantity-unreadable {"field":"mark"');
+    expect(() => sleeveChart(head, { ...twoPieces, ring: pieceOf(0.75, [0, 0]) })).toThrow('quantity-unreadable {"field":"mark"');
+  });
+
   it("refuses every number of its call when it is none", () => {
     for (const sleeve of [sleeveOf(1, [270, 180]), twoPieces]) {
       for (const { where, args } of spoiled([head, sleeve] as const)) {
