@@ -11,7 +11,8 @@ const shortShape =
 const nextShape = /^(whats|what is|what|whos|who is) (up )?next( up| please| on the bench)?$|^next$/;
 const findShape = /^(anything |any |driver |drivers |heads? |which heads? )*(under|over|above|below) \d{1,2}(\.\d{1,2})?( |$)/;
 const bounceShape = /\bwhat bounce\b|\bhow much bounce\b/;
-const swingShape = /\bpoints?\b.*\bhow (much|many)\b|\bhow (much|many) (weight|lead|grams?)\b.*\bpoints?\b/;
+const swingShape =
+  /\bpoints?\b.*\bhow (much|many)\b|\b(how (much|many)|what) (more |extra )?(weight|lead|grams?|g)\b.*(\bpoints?\b|\b[a-g]\d)|^(lead|weight|grams) for .*\bpoints?\b/;
 const matchShape =
   /^(can|could|is|does) (the |his |her |\w{1,20} )?(backup|trial|twin)( club| driver)? (go in|in|match|matches|the same|close|ready to go in)/;
 const polite = new Set([

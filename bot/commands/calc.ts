@@ -9,6 +9,12 @@ import { calcHelpReply, calcListReply } from "../replies/calc/calcHelp.ts";
 const LONGEST_TEXT = 2000;
 const views: readonly CalcView[] = Object.values(calcViews);
 
+/** `head mass` and `swingweight` begin like a view, `swnig` is misspelt. */
+function nearestView(name: string): string | null {
+  const names = views.map((view) => view.name);
+  return names.find((known) => name.length > 2 && (known.startsWith(name) || name.startsWith(known))) ?? nearestWord(name, names);
+}
+
 export const calc = defineCommand({
   name: "calc",
   summary: "The sums of the trade: swing weight, head mass and more; alone it lists them",
@@ -23,10 +29,6 @@ export const calc = defineCommand({
     const name = foldText(written.trim());
     const view = views.find((known) => known.name === name);
     if (view !== undefined) return text.trim() === "" ? calcHelpReply(view) : view.answer(text, context);
-    const near = nearestWord(
-      name,
-      views.map((known) => known.name),
-    );
-    return calcListReply(views, name === "" ? null : { name, near });
+    return calcListReply(views, name === "" ? null : { name, near: nearestView(name) });
   },
 });

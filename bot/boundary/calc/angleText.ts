@@ -1,6 +1,6 @@
 const NUMBER = String.raw`\d{1,2}(?:[.,]\d{1,3})?`;
 /** An amount of degrees as people write it. */
-const AMOUNT = String.raw`(?:${NUMBER}(?: \d/\d)?|\d/\d|half|quarter|one|two|three)(?: ?(?:°|deg(?:ree)?s?\b))?`;
+export const AMOUNT = String.raw`(?:${NUMBER}(?: \d/\d)?|\d/\d|half|quarter|one|two|three)(?: ?(?:°|deg(?:ree)?s?\b))?`;
 
 const lieAmount = new RegExp(String.raw`\b(?:lie )?(${AMOUNT}) (?:more )?(upright|flat)(?:ter)?\b`, "gi");
 const faceAmount = new RegExp(String.raw`\b(?:face )?(${AMOUNT}) (more )?(open|closed|shut)\b`, "gi");

@@ -1,8 +1,9 @@
 import { headConstructions, headMaterials } from "../../../core/head/bendLimits.ts";
 import { clubFamilies } from "../../../core/kinds.ts";
 
-const ironNames = [1, 2, 3, 4, 5, 6, 7, 8, 9].flatMap((number) => [`${number}i`, `${number} iron`]);
-const woodNames = [3, 5, 7].flatMap((number) => [`${number}w`, `${number} wood`]);
+const ironNames = [1, 2, 3, 4, 5, 6, 7, 8, 9].flatMap((number) => [`${number}i`, `${number} iron`, `iron ${number}`]);
+const woodNames = [3, 5, 7].flatMap((number) => [`${number}w`, `${number} wood`, `wood ${number}`]);
+const hybridNames = [2, 3, 4, 5, 6].flatMap((number) => [`${number}h`, `${number} hybrid`, `hybrid ${number}`]);
 const spelledAs = <W extends string>(names: readonly string[], word: W): Readonly<Record<string, W>> =>
   Object.fromEntries(names.map((name) => [name, word]));
 
@@ -36,6 +37,7 @@ export const bendFields = {
       ...spelledAs(["pw", "gw", "aw", "sw", "lw", "pitching wedge", "gap wedge", "sand wedge", "lob wedge"], "wedge"),
       ...spelledAs([...ironNames, "irons"], "iron"),
       ...spelledAs([...woodNames, "wood", "fairway wood"], "fairway"),
+      ...spelledAs(hybridNames, "hybrid"),
     },
     bare: true,
   },
@@ -46,12 +48,13 @@ export const bendFields = {
     min: -FARTHEST_BEND_DEG,
     max: 75,
     usual: 50,
+    turns: "squaredLoftDeg",
     bare: true,
     asked: true,
     also: ["loft", "true loft", "bend", "bending"],
   },
   bounce: { kind: "numbers", measure: "angle", min: -FARTHEST_BEND_DEG, max: 30, usual: 10, asked: true },
-  lie: { kind: "numbers", measure: "angle", min: -FARTHEST_BEND_DEG, max: 85, usual: 63, asked: true },
+  lie: { kind: "numbers", measure: "angle", min: -FARTHEST_BEND_DEG, max: 85, usual: 63, turns: "seatedLieDeg", asked: true },
   offset: { kind: "number", measure: "length", min: -20, max: 40, unit: "mm", asked: true },
   height: { kind: "number", measure: "length", min: 20, max: 120, unit: "mm", also: ["bend height", "bend point"] },
   bent: { kind: "numbers", measure: "angle", min: -FARTHEST_BEND_DEG, max: FARTHEST_BEND_DEG, usual: 1, also: ["bent loft", "was bent"] },

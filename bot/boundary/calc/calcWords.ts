@@ -21,6 +21,9 @@ export function calcWords(written: string): CalcWords {
   return { text, words: wordsOf(text).words };
 }
 
+/** `for oxtoby`, `on oxtoby driver`: the text without the word before its subject. */
+export const withoutLead = (text: string): string => text.replace(/^\s*(?:on|for|of)\s+/i, "");
+
 /** What people wrote from one word up to another. */
 export function typedBetween({ text, words }: CalcWords, at: number, next: number): string {
   const [first, last] = [words[at], words[next - 1]];

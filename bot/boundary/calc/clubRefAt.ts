@@ -10,7 +10,7 @@ export type ClubRef =
   | { readonly kind: "bag"; readonly player: NamedPlayer; readonly club: ClubName; readonly from: "gamer" | "backup" }
   | { readonly kind: "order"; readonly number: number };
 
-interface RefHit {
+export interface ClubRefHit {
   readonly ref: ClubRef | null;
   readonly fault: CalcFault | null;
   readonly next: number;
@@ -19,7 +19,7 @@ interface RefHit {
 const MOST_CHOICES = 5;
 
 /** Reads `oxtoby driver`, `oxtoby driver backup`, `order 57` at a word; null when no club of the record is named there. */
-export function clubRefAt(source: CalcWords, at: number, players: readonly NamedPlayer[]): RefHit | null {
+export function clubRefAt(source: CalcWords, at: number, players: readonly NamedPlayer[]): ClubRefHit | null {
   const [word, following] = [source.words[at]?.text ?? "", source.words[at + 1]?.text ?? ""];
   if (word === "order" && /^\d{1,9}$/.test(following)) return { ref: { kind: "order", number: Number(following) }, fault: null, next: at + 2 };
   const named = playersAt(source.words, at, players);
@@ -34,7 +34,7 @@ export function clubRefAt(source: CalcWords, at: number, players: readonly Named
   return withClub(source, at, player, named.next);
 }
 
-function withClub(source: CalcWords, at: number, player: NamedPlayer, behindName: number): RefHit {
+function withClub(source: CalcWords, at: number, player: NamedPlayer, behindName: number): ClubRefHit {
   const said = (place: number): "gamer" | "backup" | null => {
     const text = goesOn(source, place) ? source.words[place]?.text : "";
     return text === "backup" || text === "gamer" ? text : null;
@@ -51,14 +51,14 @@ function withClub(source: CalcWords, at: number, player: NamedPlayer, behindName
   return { ref: { kind: "bag", player, club, from: before ?? after ?? "gamer" }, fault: null, next: after === null ? hit.next : hit.next + 1 };
 }
 
-const asked = (word: string, name: string, words: readonly string[], next: number): RefHit => ({
+const asked = (word: string, name: string, words: readonly string[], next: number): ClubRefHit => ({
   ref: null,
   fault: { word, accepted: { kind: "words", name, words }, guess: null },
   next,
 });
 
 /** A misspelt player is guessed only before a club: a part of a club may have any name. */
-function misspeltAt(source: CalcWords, at: number, players: readonly NamedPlayer[]): RefHit | null {
+function misspeltAt(source: CalcWords, at: number, players: readonly NamedPlayer[]): ClubRefHit | null {
   const hit = clubAt(source.words, at + 1);
   const near = hit === null ? null : playerNear(source.words[at]?.text ?? "", players);
   if (hit === null || near?.kind !== "one") return null;

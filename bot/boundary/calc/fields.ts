@@ -17,7 +17,7 @@ interface Numbers extends Named {
   readonly usual?: number;
   /** What is meant where no unit is written; left out, the measure's usual one. */
   readonly unit?: string;
-  /** A change by so much at most does too, `1/2 shorter`; without it only a field that goes below 0 takes a sign. */
+  /** A change by so much at most does too, `1/2 shorter`, or `1/2` where no value is so small; without it only a field that goes below 0 takes a sign. */
   readonly mostChange?: number;
   /** The angle words of direction it listens to: `2 flat` is no loft. Left out, all of them. */
   readonly turns?: AngleTurn;

@@ -36,7 +36,7 @@ export const gripFields = {
       jumbo: "+1/8",
     },
     bare: true,
-    also: ["wanted"],
+    also: ["wanted", "want", "wants", "wish", "to reach"],
   },
   diameter: { ...outer, also: ["to size"] },
   kind: { kind: "word", words: ["mens", "ladies"], spelled: { men: "mens", "men's": "mens", women: "ladies", womens: "ladies" }, bare: true },
@@ -51,18 +51,25 @@ const LEAST_THOUSANDTHS = 100;
 const LEAST_MM = 5;
 const LEAST_TAPE_THOUSANDTHS = 1;
 
-/** A diameter without a unit in the one it must be in. */
+/** `2 wraps` is said as often as `wraps 2`. */
+const layersBehind =
+  /(?<![\w./,+-])(?<!\b(?:layers?|wraps?|upper|lower|hand|is)[ =:]{1,3})(\d{1,2}|one|two|three|four)( more| extra)? (?:layers?|wraps?)\b(?! ?[=:]?\s?\d)/gi;
+
+/** A diameter without a unit in the one it must be in, a number of layers behind its name. */
 export const gripText = (text: string): string =>
-  reworded(text, (source, at) => {
-    const named = nameAt(source, at, names);
-    const hit = named === null || !goesOn(source, named.next) ? null : numberAt(source.words, named.next);
-    if (named === null || hit === null || hit.fraction || hit.signed || hit.unit === "in" || hit.unit === "mm") return null;
-    const isTape = named.name === "tape";
-    const isSize = named.name === "size";
-    if (!isTape && !isSize && !diameters.has(named.name)) return null;
-    const isThousandths = hit.value >= (isTape ? LEAST_TAPE_THOUSANDTHS : LEAST_THOUSANDTHS);
-    const written = isThousandths ? `${hit.value / 1000} in` : `${hit.value} ${!isTape && hit.value >= LEAST_MM ? "mm" : "in"}`;
-    const name = isSize ? "diameter" : typedBetween(source, at, named.next);
-    const isCm = goesOn(source, hit.numberEnd) && source.words[hit.numberEnd]?.text === "cm";
-    return isCm ? null : { words: `${name} ${written}`, next: hit.numberEnd };
-  });
+  reworded(
+    text.replace(layersBehind, (_whole, count: string, more?: string) => `, layers ${more === undefined ? "" : "+"}${count}, `),
+    (source, at) => {
+      const named = nameAt(source, at, names);
+      const hit = named === null || !goesOn(source, named.next) ? null : numberAt(source.words, named.next);
+      if (named === null || hit === null || hit.fraction || hit.signed || hit.unit === "in" || hit.unit === "mm") return null;
+      const isTape = named.name === "tape";
+      const isSize = named.name === "size";
+      if (!isTape && !isSize && !diameters.has(named.name)) return null;
+      const isThousandths = hit.value >= (isTape ? LEAST_TAPE_THOUSANDTHS : LEAST_THOUSANDTHS);
+      const written = isThousandths ? `${hit.value / 1000} in` : `${hit.value} ${!isTape && hit.value >= LEAST_MM ? "mm" : "in"}`;
+      const name = isSize ? "diameter" : typedBetween(source, at, named.next);
+      const isCm = goesOn(source, hit.numberEnd) && source.words[hit.numberEnd]?.text === "cm";
+      return isCm ? null : { words: `${name} ${written}`, next: hit.numberEnd };
+    },
+  );

@@ -89,8 +89,10 @@ export function quantityAt(source: CalcWords, at: number, wanted: Wanted): Quant
     return { number: numberOf(Number.NaN, false, digits, unit), next, fault };
   }
   const value = (sign === 0 ? hit.value : sign * Math.abs(hit.value)) * per;
-  const written = sign === 0 ? digits : `${sign < 0 ? "-" : "+"}${digits.replace(/^[+-]/, "")}`;
-  return checked(wanted, numberOf(value, hit.signed || sign !== 0, written, unit), next, per);
+  const isSmall = wanted.mostChange !== undefined && wanted.min > wanted.mostChange && Math.abs(value) <= wanted.mostChange;
+  const isChange = hit.signed || sign !== 0 || isSmall;
+  const written = sign === 0 && !isSmall ? digits : `${value < 0 ? "-" : "+"}${digits.replace(/^[+-]/, "")}`;
+  return checked(wanted, numberOf(value, isChange, written, unit), next, per);
 }
 
 /** `200g` is 200, `44,5` is 44.5, `two` is 2. */
@@ -111,7 +113,10 @@ function checked(wanted: Wanted, number: WrittenNumber, next: number, per: numbe
   const usual = (wanted.usual ?? (wanted.min + wanted.max) / 2) / per;
   const isInside = (value: number): boolean => value >= min && value <= max;
   const [near] = nearestNumbers(number.written, (value) => (isInside(value) ? Math.abs(value - usual) : null));
-  const accepted = acceptedNumber({ ...wanted, ...(most === undefined ? {} : { name: `a change of ${wanted.name}` }), min: least, max: largest }, number.unit);
+  const accepted = acceptedNumber(
+    { ...wanted, ...(most === undefined ? {} : { name: `a change of ${wanted.name}` }), min: least, max: largest },
+    number.unit,
+  );
   return { number, next, fault: { word, accepted, guess: near ?? null } };
 }
 

@@ -15,7 +15,9 @@ export interface CalcReading<F extends Fields> {
   readonly faults: readonly CalcFault[];
 }
 
-const fillers = new Set("and with then plus the a of is to please pls how much what weight my i if we it from get do does before already".split(" "));
+const fillers = new Set(
+  "and with then plus the a of is to please pls how much what weight my i if we it from get do does before already for at me need make".split(" "),
+);
 const afterName = new Set(["is", "of", "to", "by"]);
 
 /**

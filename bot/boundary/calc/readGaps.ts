@@ -3,7 +3,7 @@ import { clubAt, wedgeOfLoft } from "../clubAt.ts";
 import { rangeOf } from "../quantityRanges.ts";
 import type { NamedPlayer } from "../reading.ts";
 import { type BagRef, bagRefAt } from "./bagRefAt.ts";
-import { type CalcWords, calcWords, typedBetween } from "./calcWords.ts";
+import { type CalcWords, calcWords, typedBetween, withoutLead } from "./calcWords.ts";
 import type { CalcFault, Understood, WrittenNumber } from "./fields.ts";
 import { type QuantityHit, quantityAt } from "./quantityAt.ts";
 
@@ -33,9 +33,13 @@ interface Step {
   readonly next: number;
 }
 
+/** `46/50/54` and `5i27` with their words apart. */
+const spaced = (text: string): string =>
+  text.replace(/(?<![\d.,])([4-6]\d(?:[.,]\d+)?)\/(?=[4-6]\d)/g, "$1 ").replace(/\b(\d[iwh])(?=\d{2}(?!\d))/gi, "$1 ");
+
 /** Reads a bag of the record (`oxtoby irons`) or measured lofts: `4i 24 5i 27 pw 47 52 56`; every fault at once. */
 export function readGaps(text: string, players: readonly NamedPlayer[]): GapsQuestion {
-  const source = calcWords(text);
+  const source = calcWords(spaced(withoutLead(text)));
   const bag = bagRefAt(source, 0, players);
   const steps = stepsFrom(source, bag?.next ?? 0, bag !== null);
   const clubs = steps.flatMap(({ club }) => club ?? []);
@@ -55,7 +59,7 @@ function stepsFrom(source: CalcWords, start: number, afterBag: boolean): readonl
 
 function stepAt(source: CalcWords, at: number, afterBag: boolean): Step {
   if (fillers.has(source.words[at]?.text ?? "")) return { club: null, fault: null, next: at + 1 };
-  if (afterBag) return unread(source, at);
+  if (afterBag) return afterPlayer(source, at);
   return clubStep(source, at) ?? bareStep(source, at) ?? unread(source, at);
 }
 
@@ -96,6 +100,12 @@ function bareStep(source: CalcWords, at: number): Step | null {
 function unread(source: CalcWords, at: number): Step {
   const accepted = { kind: "words", name: "a club and its loft", words: ["7i 35", "pw 47", "52"] } as const;
   return { club: null, fault: { word: typedBetween(source, at, at + 1), accepted, guess: null }, next: at + 1 };
+}
+
+function afterPlayer(source: CalcWords, at: number): Step {
+  const accepted = { kind: "words", name: "after the player", words: ["bag", "woods", "irons", "wedges"] } as const;
+  const next = source.words.length;
+  return { club: null, fault: { word: typedBetween(source, at, next), accepted, guess: null }, next };
 }
 
 function doubled(clubs: readonly TypedLoft[]): readonly CalcFault[] {

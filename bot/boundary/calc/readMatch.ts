@@ -1,6 +1,6 @@
 import type { NamedPlayer } from "../reading.ts";
 import { type BagRef, bagRefAt } from "./bagRefAt.ts";
-import { type CalcWords, calcWords, typedBetween } from "./calcWords.ts";
+import { type CalcWords, calcWords, typedBetween, withoutLead } from "./calcWords.ts";
 import { type ClubRef, clubRefAt } from "./clubRefAt.ts";
 import { type CalcFault, needed } from "./fields.ts";
 import { matchFields, setFields } from "./matchFields.ts";
@@ -17,7 +17,7 @@ const PAIR = 2;
 
 /** Reads two clubs of the record, a set of one bag, or typed pairs; every fault at once. */
 export function readMatch(text: string, players: readonly NamedPlayer[]): MatchQuestion {
-  const source = calcWords(text);
+  const source = calcWords(withoutLead(text));
   const bag = bagRefAt(source, 0, players);
   if (bag?.ref?.said === true) {
     return { kind: "set", bag: bag.ref, ...readFields({ ...source, words: source.words.slice(bag.next) }, setFields) };

@@ -5,7 +5,7 @@ import { type LocalRule, localRules } from "../../../core/rules/ruleTypes.ts";
 import { clubAt } from "../clubAt.ts";
 import type { NamedPlayer } from "../reading.ts";
 import { type BagRef, bagRefAt } from "./bagRefAt.ts";
-import { type CalcWords, calcWords } from "./calcWords.ts";
+import { type CalcWords, calcWords, withoutLead } from "./calcWords.ts";
 import { type ClubRef, clubRefAt } from "./clubRefAt.ts";
 import { type CalcFault, needed, type Understood, type ValuesOf } from "./fields.ts";
 import { readFields } from "./readFields.ts";
@@ -42,7 +42,7 @@ const families: Readonly<Record<string, ClubFamily>> = { iron: "iron", wedge: "w
 
 /** Reads a club and what was measured of it: `driver length 46.5, ct 240`, `oxtoby driver, local rule 46`, `oxtoby`. */
 export function readRules(text: string, players: readonly NamedPlayer[]): RulesQuestion {
-  const source = calcWords(text.replace(unitWords, "$1"));
+  const source = calcWords(withoutLead(text).replace(unitWords, "$1"));
   const hit = ofRecord(source, players) ?? typedClub(source);
   const words = hit === null ? source.words : [...source.words.slice(0, hit.from), ...source.words.slice(hit.next)];
   const { values, understood, faults } = readFields({ ...source, words }, rulesFields);

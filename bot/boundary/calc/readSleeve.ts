@@ -1,5 +1,5 @@
 import type { NamedPlayer } from "../reading.ts";
-import { withFaceNamed, withLieNamed } from "./angleText.ts";
+import { AMOUNT, withFaceNamed, withLieNamed } from "./angleText.ts";
 import type { CalcFault, WrittenNumber } from "./fields.ts";
 import { modelNamed } from "./modelNamed.ts";
 import { type CalcQuestion, readCalc } from "./readCalc.ts";
@@ -18,6 +18,11 @@ export interface SleeveQuestion {
 }
 
 const wishWord = /\b(?:wants?|wanted|wish(?:es)?|needs?)\b/i;
+/** No head is stronger or weaker by itself: `1/2 stronger` is a wish, with or without the word. */
+const wishedLoft = new RegExp(
+  String.raw`(?<!\b(?:loft|face|lie|tilt|rated|ring|clock)(?: is| by)?[ =:]{1,3})(?<![\d./]|\d )(${AMOUNT}) (?=(?:stronger|weaker)\b)`,
+  "i",
+);
 const LEAST_LIE_DEG = 48;
 const MOST_CHANGE_DEG = 4;
 
@@ -28,14 +33,19 @@ function lieFaults(lie: WrittenNumber | undefined): readonly CalcFault[] {
   return [{ word: `lie ${lie.written}`, accepted: range, guess: null }];
 }
 
+/** The text before a wish, and the wish; null where there is none. */
+function withWishApart(text: string): { readonly described: string; readonly wish: string | null } {
+  const word = wishWord.exec(text);
+  const at = word?.index ?? wishedLoft.exec(text)?.index ?? null;
+  return at === null ? { described: text, wish: null } : { described: text.slice(0, at), wish: text.slice(at + (word?.[0].length ?? 0)) };
+}
+
 /** Reads a head and its sleeve, and behind `want` what the club should read. */
 export function readSleeve(text: string, sleeveNames: readonly string[], players: readonly NamedPlayer[]): SleeveQuestion {
-  const wishFrom = wishWord.exec(text);
-  const described = wishFrom === null ? text : text.slice(0, wishFrom.index);
-  const wish = wishFrom === null ? "" : text.slice(wishFrom.index + wishFrom[0].length);
+  const { described, wish } = withWishApart(text);
   const named = /\bsleeve (?:tilt|rated)\b/i.test(described) ? null : modelNamed(described, "sleeve", sleeveNames);
   const asked = readCalc(withFaceNamed(named?.rest ?? described), sleeveFields, { players });
-  const wished = wishFrom === null ? null : readCalc(withLieNamed(withFaceNamed(wish.replace(/\b(?:true|squared)\b/gi, " "))), sleeveWishFields);
+  const wished = wish === null ? null : readCalc(withLieNamed(withFaceNamed(wish.replace(/\b(?:true|squared)\b/gi, " "))), sleeveWishFields);
   const { tilt, rated, ring, clock } = asked.values;
   return {
     asked,

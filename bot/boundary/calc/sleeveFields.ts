@@ -2,9 +2,9 @@ import { handField } from "./handField.ts";
 
 /** The head and its sleeve; the head as measured bare, at no tilt. */
 export const sleeveFields = {
-  "soled loft": { kind: "number", measure: "angle", min: 0, max: 40, usual: 10, also: ["loft"] },
-  "soled face": { kind: "number", measure: "angle", min: -8, max: 8, usual: 0, also: ["face"] },
-  "design lie": { kind: "number", measure: "angle", min: 48, max: 72, usual: 58, also: ["lie"] },
+  "soled loft": { kind: "number", measure: "angle", min: 0, max: 40, usual: 10, turns: "squaredLoftDeg", also: ["loft"] },
+  "soled face": { kind: "number", measure: "angle", min: -8, max: 8, usual: 0, turns: "soledFaceDeg", also: ["face"] },
+  "design lie": { kind: "number", measure: "angle", min: 48, max: 72, usual: 58, turns: "seatedLieDeg", also: ["lie"] },
   tilt: { kind: "number", measure: "angle", min: 0, max: 5, usual: 1.5, also: ["sleeve tilt"] },
   rated: { kind: "number", measure: "angle", min: 0, max: 4, usual: 1.5, also: ["rating", "sleeve rated"] },
   ring: { kind: "number", measure: "angle", min: 0, max: 5, usual: 1, also: ["ring tilt"] },

@@ -1,17 +1,29 @@
+import { MM_PER_INCH } from "../../../core/quantity/units.ts";
 import { reworded } from "./reworded.ts";
 
+/** Of a length or a tip trim, as people ask for it: `1/2 shorter`, `tip 1/2 more`. */
+const MOST_CHANGE_MM = 3 * MM_PER_INCH;
 const boreWords = ["through", "blind"] as const;
 
 /** A shaft to be cut: the club it is for, the raw shaft, the pieces off it, and a frequency with what it was read at. */
 export const trimFields = {
-  length: { kind: "number", measure: "length", min: 450, max: 1400, usual: 1000, bare: true, also: ["len", "playing length", "club length"] },
+  length: {
+    kind: "number",
+    measure: "length",
+    min: 450,
+    max: 1400,
+    usual: 1000,
+    mostChange: MOST_CHANGE_MM,
+    bare: true,
+    also: ["len", "playing length", "club length"],
+  },
   bore: { kind: "number", measure: "length", min: 0, max: 100, also: ["bore to ground", "stop", "sleeve stop", "stop to ground"] },
   "bore class": { kind: "word", words: boreWords, bare: true, spelled: { "through bore": "through", "blind bore": "blind" } },
   hosel: { kind: "number", measure: "length", min: 10, max: 150, also: ["hosel length"] },
   insertion: { kind: "number", measure: "length", min: 5, max: 100, also: ["insertion depth", "bore depth"] },
   cap: { kind: "number", measure: "length", min: 0, max: 12.7, also: ["grip cap"] },
   raw: { kind: "number", measure: "length", min: 500, max: 1500, usual: 1150, also: ["raw length", "blank"] },
-  tip: { kind: "number", measure: "length", min: 0, max: 200, also: ["tip trim", "tipped"] },
+  tip: { kind: "number", measure: "length", min: 0, max: 200, mostChange: MOST_CHANGE_MM, also: ["tip trim", "tipped"] },
   parallel: { kind: "number", measure: "length", min: 0, max: 400, asked: true, also: ["parallel section", "parallel tip"] },
   "shaft tip": { kind: "word", words: ["taper"], bare: true, spelled: { "taper tip": "taper", tapered: "taper" } },
   mass: { kind: "number", measure: "mass", min: 20, max: 250, bare: true, also: ["raw mass", "weight", "raw weight"] },

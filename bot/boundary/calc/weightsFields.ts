@@ -10,16 +10,9 @@ const shift = { kind: "number", measure: "length", min: 0, max: 20, unit: "mm" }
 
 /** Weights for a head: what is wished, the club before, ports, what may be put in, and lead by mass or by length. */
 export const weightsFields = {
-  head,
-  shaft,
-  grip,
-  sleeve,
-  ferrule,
-  epoxy,
-  tape,
-  cut,
-  cap,
   swing: { kind: "number", measure: "swing", min: -30, max: 40, bare: true, also: ["swing weight", "swingweight", "sw"] },
+  points: { kind: "number", measure: "points", min: -30, max: 30, bare: true },
+  head,
   "head mass": { kind: "number", measure: "mass", min: 50, max: 600, usual: 200, also: ["headweight", "head weight"] },
   back: { ...shift, also: ["backward", "deeper"] },
   forward: shift,
@@ -42,6 +35,14 @@ export const weightsFields = {
   thickness: { kind: "number", measure: "length", min: 0.02, max: 2, unit: "mm", also: ["thick"] },
   roll: { kind: "number", measure: "mass", min: 0.1, max: 200, also: ["roll mass"] },
   "roll length": { kind: "number", measure: "length", min: 10, max: 5000 },
+  shaft,
+  grip,
+  sleeve,
+  ferrule,
+  epoxy,
+  tape,
+  cut,
+  cap,
 } as const;
 
 const skips = new Set(["to", "of", "is", "tape"]);

@@ -21,7 +21,7 @@ const ONE_DEGREE = degrees(1);
 
 export const aim = defineCalcView({
   name: "aim",
-  summary: "where the face looks when a club lies upright or flat",
+  summary: "where the face looks when the lie is off",
   takes: [
     "loft: squared. lie: how far it lies off at impact, 4 upright or 2 flat. A distance: 120 yd, 110 m",
     "hand left or right. Or a club of the record: oxtoby 7i, lie 2 upright",

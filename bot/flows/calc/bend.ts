@@ -26,7 +26,7 @@ const UNTOLD = { squaredLoftDeg: 45, seatedLieDeg: 62, bounceDeg: 10 } as const;
 
 export const bend = defineCalcView({
   name: "bend",
-  summary: "bounce, offset and limits when loft or lie is bent",
+  summary: "bounce, offset, limits of a bend of loft or lie",
   takes: [
     "56 to 54, or loft 56, 2 stronger; lie 64 to 63, or 1 flat; bounce 10, or 56/10",
     "offset in mm; height of the bend above the leading edge in mm; bent 1 before; maker 2 (how far its maker allows)",

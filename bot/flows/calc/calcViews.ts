@@ -11,18 +11,18 @@ import { swing } from "./swing.ts";
 import { trim } from "./trim.ts";
 import { weights } from "./weights.ts";
 
-type CalcViewName = "aim" | "bend" | "sleeve" | "swing" | "grip" | "headmass" | "trim" | "weights" | "gaps" | "match" | "rules";
+type CalcViewName = "swing" | "headmass" | "trim" | "sleeve" | "bend" | "aim" | "weights" | "grip" | "gaps" | "match" | "rules";
 
-/** Every view there is: a name without its view does not compile. */
+/** Every view there is, in the order they are listed: a name without its view does not compile. */
 export const calcViews: { readonly [N in CalcViewName]: CalcView<N> } = {
-  aim,
-  bend,
-  sleeve,
   swing,
-  grip,
   headmass,
   trim,
+  sleeve,
+  bend,
+  aim,
   weights,
+  grip,
   gaps,
   match,
   rules,

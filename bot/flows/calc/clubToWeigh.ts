@@ -25,6 +25,8 @@ export interface ClubToWeigh {
   readonly tipFromCapMm: Millimetres;
   /** Null when the parts told make no whole club and no gauge was. */
   readonly swingWeightPoints: SwingWeightPoints | null;
+  /** What it reads as it is, the screws in it. */
+  readonly readsPoints: number | null;
   readonly ports: number;
   readonly player: Id<"player"> | null;
 }
@@ -81,6 +83,7 @@ function weighed({ components, lengths }: ModelledClub, values: WeightsValues, {
       headFromCapMm: head.fromCapMm,
       tipFromCapMm: weightPlaces(head, lengths).tipFromCapMm,
       swingWeightPoints: reads === null ? null : swingWeightPoints(reads - pointsOfMass(grams(screwsInG), head.fromCapMm)),
+      readsPoints: reads,
       ports,
     },
   };

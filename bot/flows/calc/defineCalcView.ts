@@ -20,7 +20,7 @@ export interface CalcView<N extends string = string> {
   readonly summary: string;
   /** What it takes, a line each. */
   readonly takes: readonly string[];
-  /** Texts that work as they stand; the first stands in the list of views. */
+  /** Texts that work as they stand. */
   readonly examples: readonly [string, ...string[]];
   /** May only read; the text is never empty. */
   readonly answer: (text: string, context: Context) => Reply;

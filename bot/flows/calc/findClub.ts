@@ -29,7 +29,7 @@ const seesOrders: readonly Role[] = ["rep", "technician", "lead"];
 export function findClub(ref: ClubRef, context: Context): FoundClub {
   const allowed = ref.kind === "order" ? seesOrders : seesSpecs;
   if (!allowed.some((role) => context.actor.roles.includes(role))) {
-    return { kind: "refused", reply: refusalCard(context.actor, "A club of the record", allowed) };
+    return { kind: "refused", reply: refusalCard(context.actor, ref.kind === "order" ? "A club of an order" : "A club of the record", allowed) };
   }
   return ref.kind === "order" ? clubOfOrder(ref.number, context) : clubOfBag(ref, context);
 }

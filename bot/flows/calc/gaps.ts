@@ -27,7 +27,7 @@ interface LoftedClub {
 
 export const gaps = defineCalcView({
   name: "gaps",
-  summary: "steps of measured loft from club to club, too narrow or too wide ones flagged",
+  summary: "lofts from club to club, narrow or wide ones",
   takes: [
     "Clubs with their measured lofts: pw 47, gw 52; a loft alone from 46 to 64 is a wedge; a club alone was not measured",
     "Or a bag of the record: oxtoby, oxtoby irons, oxtoby wedges",

@@ -15,7 +15,7 @@ const EXAMPLE = "core 580, butt 600, layers 1";
 
 export const grip = defineCalcView({
   name: "grip",
-  summary: "how thick a grip comes out, layers of tape for a size, and what they do to swing weight",
+  summary: "size under each hand, layers of tape for a size",
   takes: [
     "core and butt: 580, .580, .580 in or 14.7 mm; butt at 6 where the shaft is thinner under the lower hand",
     "layers 1, or upper 1, lower 3; tape 5 (thousandths a layer); a size to reach: +1/32, standard, midsize or size .930",

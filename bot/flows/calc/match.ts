@@ -28,7 +28,7 @@ const EXAMPLE = "oxtoby driver";
 
 export const match = defineCalcView({
   name: "match",
-  summary: "two clubs held against each other; or the grams that bring a set to one swing weight or inertia",
+  summary: "two clubs compared; a set to one swing weight",
   takes: [
     "A club of the record against its backup: oxtoby driver; or against another: oxtoby driver, toll driver; order 1",
     "Values in pairs: loft 9.2 9.4, swing d3 d2, length 45 45 1/16",

@@ -25,7 +25,7 @@ const EXAMPLE = "driver length 46.5, lie 58, volume 462, ct 240, inertia 5950, l
 
 export const rules = defineCalcView({
   name: "rules",
-  summary: "a club or a bag held against the Equipment Rules, as far as it was measured",
+  summary: "a club or bag against the Equipment Rules",
   takes: [
     "A club and what was measured: length, loft, lie, volume, ct (µs), inertia (g·cm²), grip length, rib, groove width and more",
     "What was seen, by yes or no: adjustable, by hand, two grips, round grip, lead changed",

@@ -24,7 +24,7 @@ const EXAMPLE = "loft 9, lie 58, face 0, tilt 1.5, hand right";
 
 export const sleeve = defineCalcView({
   name: "sleeve",
-  summary: "what a loft sleeve does at every mark, and the mark for a wish",
+  summary: "loft, face and lie at every mark; mark for a wish",
   takes: [
     "The bare head: loft and face soled, lie, hand. Its sleeve: tilt 1.5, or rated 2 (loft it takes off), or its name: sleeve cairn driver",
     "Two pieces: ring 0.75, tilt 0.75. One place: clock 45. standard flat or upright; logo up or down; rib down or none",

@@ -2,7 +2,7 @@ import { assembledClub } from "../../../core/club/assembledClub.ts";
 import { sensitivities } from "../../../core/club/sensitivities.ts";
 import { assumed, needed, type Understood } from "../../boundary/calc/fields.ts";
 import { type CalcQuestion, readCalc } from "../../boundary/calc/readCalc.ts";
-import { swingFields } from "../../boundary/calc/swingFields.ts";
+import { swingFields, swingText } from "../../boundary/calc/swingFields.ts";
 import type { Context } from "../../chat/context.ts";
 import type { Reply } from "../../chat/types.ts";
 import { calcFaultsReply } from "../../replies/calc/calcFaultsReply.ts";
@@ -21,21 +21,27 @@ const PARTS = "head 200 at 44.5, shaft 60 at 21, grip 50 at 4.25, sleeve 6.5 at 
 
 export const swing = defineCalcView({
   name: "swing",
-  summary: "swing weight, balance, inertia of a club, and what weight does to them",
+  summary: "swing weight, balance, inertia; weight for points",
   takes: [
     "Parts: a name, grams, at inches from the end of the cap; oz and mm too. Head, shaft, grip and any other",
     "Or a club of the record: oxtoby driver, oxtoby driver backup, order 57",
-    "With either or alone: +2 points. Also cut (bare shaft length) and cap (its thickness)",
+    "With either or alone: +2 points; with either: to d4. Also cut (bare shaft length) and cap (its thickness)",
   ],
-  examples: [PARTS, "oxtoby driver", "oxtoby driver +2 points", "2 more points"],
+  examples: [PARTS, "oxtoby driver", "oxtoby driver +2 points", "oxtoby driver to d4", "2 more points"],
   answer: (text, context) => {
-    const question = readCalc(text, swingFields, { players: namedPlayers(context), otherParts: true });
+    const question = readCalc(swingText(text), swingFields, { players: namedPlayers(context), otherParts: true });
     const { club, parts, values, faults, understood } = question;
-    const isEmpty = club === null && parts.length === 0 && values.points === undefined;
+    const isEmpty = club === null && parts.length === 0 && values.points === undefined && values.to === undefined;
     if (faults.length > 0 || isEmpty) {
       return calcFaultsReply("swing", isEmpty && faults.length === 0 ? [needed("parts, a club or points")] : faults, understood, PARTS);
     }
+    if (values.to !== undefined && values.points !== undefined) {
+      return calcFaultsReply("swing", [needed("points or a swing weight to reach, not both")], understood, PARTS);
+    }
     if (club !== null) return ofRecord(question, club, context);
+    if (values.to !== undefined && parts.length === 0) {
+      return calcFaultsReply("swing", [needed("the club: oxtoby driver, or its parts")], understood, PARTS);
+    }
     return parts.length === 0 ? ofTypicalClubs(question) : swingReply(factsOf(typedClub(parts, values), question, context));
   },
 });
@@ -43,31 +49,39 @@ export const swing = defineCalcView({
 function ofRecord(question: Question, ref: NonNullable<Question["club"]>, context: Context): Reply {
   const model = modelOfRecord("swing", ref, question.understood, context);
   if (model.kind === "refused") return model.reply;
-  const { swingWeightPoints, totalMassG } = model.found.club;
+  const { swingWeightPoints, totalMassG, measuredAt } = model.found.club;
   return swingReply({
-    ...factsOf(model, question, context),
+    ...factsOf(model, question, context, swingWeightPoints),
     named: model.found.shown,
     inputs: model.inputs,
-    measured: { swingWeightPoints, totalMassG },
+    recorded: { swingWeightPoints, totalMassG, isMeasured: measuredAt !== null },
   });
 }
 
-function factsOf({ components, lengths, assumed: counted }: ModelledClub, { values, understood }: Question, { actor }: Context): SwingFacts {
+/** A swing weight to reach is so far from what the record says, without it from what the parts add up to. */
+function factsOf(
+  { components, lengths, assumed: counted }: ModelledClub,
+  { values, understood }: Question,
+  { actor }: Context,
+  standing: number | null = null,
+): SwingFacts {
   const built = asBuiltClub(components, lengths);
   const head = components.find(({ name }) => name === "head");
   const places = head === undefined ? null : weightPlaces(head, lengths);
+  const club = assembledClub(components);
+  const points = values.points?.value ?? (values.to === undefined ? null : values.to.value - (standing ?? club.swingWeightPoints));
   return {
     named: null,
     unit: actor.lengthUnit,
     inputs: [...understood, ...counted],
-    club: assembledClub(components),
+    club,
     parts: components,
     effects:
       built === null || places === null
         ? null
         : sensitivities(built, { tipWeightFromCapMm: places.tipFromCapMm, buttWeightFromCapMm: places.buttFromCapMm }),
-    wish: values.points === undefined || places === null ? null : pointsWish(values.points.value, places),
-    measured: null,
+    wish: points === null || places === null ? null : pointsWish(points, places),
+    recorded: null,
   };
 }
 

@@ -15,15 +15,21 @@ const EXAMPLE = "length 45, bore 1.25, cap 1/8, raw 46, tip 1/2, mass 65, balanc
 
 export const trim = defineCalcView({
   name: "trim",
-  summary: "bare cut, tip and butt trim of a shaft; mass, balance and frequency after it",
+  summary: "bare cut, tip and butt trim, frequency after it",
   takes: [
     "length (playing); bore (to ground, or a sleeve's stop; blind, through; or hosel and insertion); cap",
     "The raw shaft: raw, tip (off the tip), mass, balance (from the tip), parallel (its section) or taper; or by name: dunlin 60 x",
     "Weighed off-cuts in place of even density: tip piece 2.1, butt piece 3.4 (g)",
     "Frequency: cpm 260 with tip mass 200 and clamp 5; read on the raw shaft, or at read length 45, read tip 1/2. Or ei 50 (N·m²)",
-    "A club of the record: oxtoby driver, length 45 1/4",
+    "A club of the record: oxtoby driver, length 45 1/4 or 1/2 shorter, tip 1/2 more",
   ],
-  examples: [EXAMPLE, "oxtoby driver, length 45 1/4", "dunlin 60 x, length 45, bore 1.25, tip 1/2", `${EXAMPLE}, cpm 245, tip mass 200, clamp 5`],
+  examples: [
+    EXAMPLE,
+    "oxtoby driver, length 45 1/4",
+    "oxtoby driver 1/2 shorter",
+    "dunlin 60 x, length 45, bore 1.25, tip 1/2",
+    `${EXAMPLE}, cpm 245, tip mass 200, clamp 5`,
+  ],
   answer: (text, context) => {
     const parts = namedParts(text, context);
     const question = readCalc(trimText(parts.rest), trimFields, { players: namedPlayers(context) });
@@ -40,7 +46,7 @@ export const trim = defineCalcView({
     const faults = impossible(values, inputs);
     const { lengthMm, boreMm } = inputs;
     if (faults.length > 0 || lengthMm === null || boreMm === null) return calcFaultsReply("trim", faults, read, EXAMPLE);
-    const isShorter = club !== null && club.lengthMm !== null && lengthMm < club.lengthMm && parts.shaft === null;
+    const builtMm = parts.shaft === null ? (club?.lengthMm ?? null) : null;
     return trimReply({
       named: found?.shown ?? null,
       inputs: [...read, ...inputs.assumed],
@@ -52,7 +58,7 @@ export const trim = defineCalcView({
       raw: { rawLengthMm: inputs.rawMm, rawMassG: inputs.rawMassG, rawBalanceFromTipMm: inputs.balanceFromTipMm },
       hasKnownRaw: from.shaft !== null,
       parallelTipMm: inputs.parallelTipMm,
-      shorterThanBuiltMm: isShorter ? (club.lengthMm ?? 0) - lengthMm : null,
+      shorterThanBuiltMm: builtMm === null ? null : builtMm - lengthMm,
       ...trimSums(values, inputs, lengthMm, boreMm),
     });
   },
@@ -84,7 +90,10 @@ function impossible(values: TrimValues, inputs: TrimInputs): readonly CalcFault[
   const isPartial = (rawMassG === null) !== (balanceFromTipMm === null) || needsShaft;
   const isOff = rawMm !== null && balanceFromTipMm !== null && (balanceFromTipMm <= rawMm / 3 || balanceFromTipMm >= (2 * rawMm) / 3);
   return [
-    ...(inputs.lengthMm === null ? [needed("length (playing length)")] : []),
+    ...(inputs.lengthMm === null
+      ? [needed(values.length?.change === true ? "a club of the record whose length to change" : "length (playing length)")]
+      : []),
+    ...(inputs.tipTrimMm < 0 ? [needed("a tip trim of 0 or more: what is cut off stays off")] : []),
     ...(inputs.boreMm === null ? [needed("bore (to ground), or a head by name")] : []),
     ...(rawMm === null && (needsShaft || rawMassG !== null || balanceFromTipMm !== null) ? [needed("raw (its length)")] : []),
     ...(isPartial && rawMassG === null ? [needed("mass (of the raw shaft)")] : []),

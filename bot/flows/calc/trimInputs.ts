@@ -2,7 +2,7 @@ import type { SpecClub } from "../../../core/bag/specClub.ts";
 import { defaultAllowances } from "../../../core/buildSheet/allowances.ts";
 import { boreToGround } from "../../../core/club/boreToGround.ts";
 import { type Millimetres, MM_PER_INCH, millimetres } from "../../../core/quantity/units.ts";
-import { assumed, type Understood, type ValuesOf } from "../../boundary/calc/fields.ts";
+import { assumed, type Understood, type ValuesOf, type WrittenNumber } from "../../boundary/calc/fields.ts";
 import type { trimFields } from "../../boundary/calc/trimFields.ts";
 import type { PartsOfRecord } from "./partsOfRecord.ts";
 
@@ -40,19 +40,23 @@ function boreOf({ bore, hosel, insertion, ...values }: TrimValues, { head }: Par
   return boreClass !== undefined ? boreToGround({ kind: "class", boreClass }) : (head?.boreToGroundMm ?? null);
 }
 
+/** A value as written, or the standing one changed by it. */
+const changed = (written: WrittenNumber | undefined, standing: number | null): number | null =>
+  written?.change === true ? (standing === null ? null : standing + written.value) : (written?.value ?? standing);
+
 /** Puts together what a cut depends on; `club` is the one on record the question is about, another shaft does not take over its cut. */
 export function trimInputs(values: TrimValues, parts: PartsOfRecord, club: SpecClub | null, keepsShaft: boolean): TrimInputs {
   const cut = keepsShaft ? club : null;
   const { shaft, grip } = parts;
   const capMm = values.cap?.value ?? grip?.capMm ?? null;
-  const tipTrimMm = values.tip?.value ?? cut?.tipTrimMm ?? null;
+  const tipTrimMm = values.tip === undefined ? (cut?.tipTrimMm ?? null) : changed(values.tip, cut?.tipTrimMm ?? 0);
   const parallelTipMm = values.parallel?.value ?? shaft?.parallelTipMm ?? null;
   const tip = values["shaft tip"] ?? shaft?.tip ?? null;
   const hasFrequency = values.cpm !== undefined || values.ei !== undefined;
   const readTipMm = values["read tip"]?.value ?? cut?.tipTrimMm ?? 0;
   const readLengthMm = values["read length"]?.value ?? cut?.lengthMm ?? null;
   return {
-    lengthMm: values.length?.value ?? club?.lengthMm ?? null,
+    lengthMm: changed(values.length, club?.lengthMm ?? null),
     boreMm: boreOf(values, parts),
     capMm: capMm ?? CAP_IN * MM_PER_INCH,
     tipTrimMm: tipTrimMm ?? 0,

@@ -25,15 +25,22 @@ const MOST_MASSES = 16;
 
 export const weights = defineCalcView({
   name: "weights",
-  summary: "which screws, tip weight and lead bring a head to a swing weight, mass or balance",
+  summary: "screws, tip weight, lead for a swing weight",
   takes: [
-    "Wishes: swing d3, head 200 (g), back 1, forward 1, toe 1 or heel 1 (mm of the head's centre)",
+    "Wishes: swing d3, +2 points, head 200 (g), back 1, forward 1, toe 1 or heel 1 (mm of the head's centre)",
     "The club: one of the record (oxtoby driver), or head 196 at 44.5 with now d0 or its shaft, grip and other parts",
     "ports 2, or where they lie in mm from the head's centre: rear port 55, front port 20, toe port, heel port. screws in 4 4: what is in it",
     "screws 2 2 4 6; left out, the truck's. tip weights 2 4 (before bonding), melt 4 (at most), lead 6 (at most), no lead",
     "Lead alone: lead 2 or lead 4 1/2 in; roll 4.6 and roll length 10 for a weighed roll",
   ],
-  examples: [EXAMPLE, "oxtoby driver swing d4", "head 196 at 44.5, head 200, rear port 55, front port 20, back 1", "lead 2", "lead 4 1/2 in"],
+  examples: [
+    EXAMPLE,
+    "oxtoby driver swing d4",
+    "oxtoby driver +2 points",
+    "head 196 at 44.5, head 200, rear port 55, front port 20, back 1",
+    "lead 2",
+    "lead 4 1/2 in",
+  ],
   answer: (text, context) => {
     const question = readCalc(weightsText(text), weightsFields, { players: namedPlayers(context), otherParts: true });
     const { values, faults, understood } = question;
@@ -50,18 +57,19 @@ export const weights = defineCalcView({
   },
 });
 
-const hasAim = ({ swing, back, forward, toe, heel, ...values }: WeightsValues): boolean =>
-  [swing, values["head mass"], back, forward, toe, heel].some((aim) => aim !== undefined);
+const hasAim = ({ swing, points, back, forward, toe, heel, ...values }: WeightsValues): boolean =>
+  [swing, points, values["head mass"], back, forward, toe, heel].some((aim) => aim !== undefined);
 
 /** What is missing, all at once. */
 function missingIn(values: WeightsValues, club: ClubToWeigh | null, screws: readonly StockedWeight[] | null): readonly CalcFault[] {
   const movesCentre = [values.back, values.forward, values.toe, values.heel].some((aim) => aim !== undefined);
   const wants = (is: boolean, what: string): readonly CalcFault[] => (is ? [needed(what)] : []);
   return [
-    ...wants(!hasAim(values), "a wish: swing d3, head 200, back 1 or toe 1"),
+    ...wants(!hasAim(values), "a wish: swing d3, +2 points, head 200, back 1 or toe 1"),
+    ...wants(values.swing !== undefined && values.points !== undefined, "a swing weight or points, not both"),
     ...wants(club === null, "the club: oxtoby driver, or head 196 at 44.5"),
     ...wants(
-      club !== null && values.swing !== undefined && club.swingWeightPoints === null,
+      club !== null && (values.swing ?? values.points) !== undefined && club.swingWeightPoints === null,
       "now (what it reads, such as now d0), or its shaft and grip",
     ),
     ...wants(club !== null && club.headMassG < 1, "screws in that weigh less than the head"),

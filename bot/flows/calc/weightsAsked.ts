@@ -17,8 +17,13 @@ const CENTRE_TOLERANCE_MM = 0.5;
 const MOST_MELT_STEPS = 20;
 const LEAST_MELT_STEP_G = 0.5;
 
-function aimsOf(values: WeightsValues): WeightAims {
-  const { swing, back, forward, toe, heel } = values;
+/** The swing weight to reach; null when none is wished. */
+const wantedPoints = ({ swing, points }: WeightsValues, { readsPoints }: ClubToWeigh): number | null =>
+  swing?.value ?? (points === undefined || readsPoints === null ? null : readsPoints + points.value);
+
+function aimsOf(values: WeightsValues, club: ClubToWeigh): WeightAims {
+  const wantsPoints = wantedPoints(values, club);
+  const { back, forward, toe, heel } = values;
   const mass = values["head mass"];
   const shift = (towards: number | undefined, away: number | undefined) =>
     towards === undefined && away === undefined
@@ -26,9 +31,9 @@ function aimsOf(values: WeightsValues): WeightAims {
       : { wanted: millimetres(towards ?? -(away ?? 0)), tolerance: millimetres(CENTRE_TOLERANCE_MM) };
   const [toBack, toToe] = [shift(back?.value, forward?.value), shift(toe?.value, heel?.value)];
   return {
-    ...(swing === undefined
+    ...(wantsPoints === null
       ? {}
-      : { swingWeightPoints: { wanted: swingWeightPoints(swing.value), tolerance: swingWeightPoints(defaultAllowances.swingWeightPoints) } }),
+      : { swingWeightPoints: { wanted: swingWeightPoints(wantsPoints), tolerance: swingWeightPoints(defaultAllowances.swingWeightPoints) } }),
     ...(mass === undefined ? {} : { headMassG: { wanted: grams(mass.value), tolerance: grams(defaultAllowances.headMassG) } }),
     ...(toBack === null ? {} : { centreBackMm: toBack }),
     ...(toToe === null ? {} : { centreToeMm: toToe }),
@@ -52,7 +57,7 @@ export function weightsAsked(values: WeightsValues, club: ClubToWeigh, screws: r
   const mostMeltG = melt?.value ?? 0;
   return {
     head: { massG: club.headMassG, ...(club.swingWeightPoints === null ? {} : { swingWeightPoints: club.swingWeightPoints }) },
-    aims: aimsOf(values),
+    aims: aimsOf(values, club),
     ports,
     screws: ports.length === 0 ? [] : screws,
     ...(melt === undefined

@@ -15,7 +15,7 @@ const overLimit: Readonly<Record<OverLimit["code"], (of: OverLimit) => string>> 
   "past-limit": (of) => `${total(of)}, past the ${shown.stamp(of.limitDeg)}° it bears`,
 };
 const notAtAll: Readonly<Record<Exclude<BendReason, OverLimit>["code"], string>> = {
-  "maker-does-not-allow": "its maker has not said how far (if he has: maker 2)",
+  "maker-does-not-allow": "its maker has not said how far (if told: maker 2)",
   "needs-skill": "it takes a technician skilled in bonded heads (if so: skilled)",
 };
 

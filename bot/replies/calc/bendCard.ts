@@ -26,9 +26,10 @@ function changeLine(name: string, fromDeg: number | null, changeDeg: number, [mo
   return line(fromDeg === null ? `${name}: ${word}` : `${name} ${fromTo(fromDeg, changeDeg)}: ${word}`);
 }
 
-function bounceLine({ answer, bounceDeg, allowance }: BendFacts): readonly Line[] {
+function bounceLine(facts: BendFacts): readonly Line[] {
+  const { answer, bounceDeg, allowance } = facts;
   const { loftChangeDeg } = partsOf({ answer }).bend;
-  if (answer.kind === "refused") return noBendLines(answer, bounceDeg);
+  if (answer.kind === "refused") return noBendLines(answer, facts);
   if (loftChangeDeg === 0) return [];
   if (bounceDeg !== null) return [changeLine("Bounce", bounceDeg, loftChangeDeg, ["more", "less"])];
   return [
@@ -38,7 +39,7 @@ function bounceLine({ answer, bounceDeg, allowance }: BendFacts): readonly Line[
 }
 
 /** A bounce that bending cannot give; when nobody told the bounce it has, only by how much. */
-function noBendLines({ wantedBounceDeg, bounceMissDeg, loftAtWantedBounceDeg, nearest }: NoBend, bounceDeg: number | null): readonly Line[] {
+function noBendLines({ wantedBounceDeg, bounceMissDeg, loftAtWantedBounceDeg, nearest }: NoBend, { bounceDeg, loftDeg }: BendFacts): readonly Line[] {
   const less = bounceMissDeg < 0;
   const atLoft = loftAtWantedBounceDeg - nearest.after.squaredLoftDeg;
   return [
@@ -46,7 +47,9 @@ function noBendLines({ wantedBounceDeg, bounceMissDeg, loftAtWantedBounceDeg, ne
     line(
       `It takes ${less ? "another grind, or sole work by a qualified grinder" : "another grind or head"}: ${size(bounceMissDeg)}° to ${less ? "take off" : "gain"}`,
     ),
-    line(`Bending alone does it ${changeWords(atLoft, sides.loft)}${bounceDeg === null ? "" : `, at loft ${shown.stamp(loftAtWantedBounceDeg)}`}`),
+    line(
+      `Bending alone does it ${changeWords(atLoft, sides.loft)}${bounceDeg === null || loftDeg === null ? "" : `, at loft ${shown.stamp(loftAtWantedBounceDeg)}`}`,
+    ),
   ];
 }
 

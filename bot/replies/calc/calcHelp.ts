@@ -9,7 +9,7 @@ interface Shown {
 }
 
 const example = (view: Shown, text: string): string => `/calc ${view.name} ${text}`;
-const viewLine = (view: Shown): Line => line({ strong: view.name }, ` ${view.summary}: ${example(view, view.examples[0] ?? "")}`);
+const viewLine = ({ name, summary }: Shown): Line => line({ strong: name }, ` ${summary}`);
 
 /** All views, a line each; `unknown` is what was asked for and is none of them, with the one it is near to. */
 export function calcListReply(views: readonly Shown[], unknown: { readonly name: string; readonly near: string | null } | null): Reply {
@@ -18,7 +18,7 @@ export function calcListReply(views: readonly Shown[], unknown: { readonly name:
       kind: "calc.views",
       title: unknown === null ? "What /calc works out" : `/calc has no ${unknown.name}${unknown.near === null ? "" : `. Meant ${unknown.near}?`}`,
       tone: unknown === null ? "plain" : "attention",
-      lines: views.map(viewLine),
+      lines: [...views.map(viewLine), line("Each with its examples: /calc swing")],
       data: { views: views.map(({ name }) => name) },
     }),
   );

@@ -15,5 +15,11 @@ export const quarters = (points: number): string => {
   return `${rounded > 0 ? "+" : ""}${rounded === 0 ? 0 : rounded}`;
 };
 
+/** `+2 points`, `+1 point`. */
+export const pointsWords = (points: number): string => {
+  const words = quarters(points);
+  return `${words} ${/^[+-]?1$/.test(words) ? "point" : "points"}`;
+};
+
 /** Inertia as a bench can hold it. */
 export const inertia = (kgCm2: number): string => `${Math.round(kgCm2)} kg·cm²`;

@@ -2,8 +2,11 @@ import type { Understood } from "../../boundary/calc/fields.ts";
 import type { Line } from "../../chat/types.ts";
 import { line } from "../card.ts";
 
-const valueWords = ({ written, unit }: Understood["values"][number]): string =>
-  unit === "" ? written : unit.startsWith("°") ? `${written}${unit}` : `${written} ${unit}`;
+function valueWords({ written, unit }: Understood["values"][number]): string {
+  if (unit === "") return written;
+  if (unit === "points" && /^[+-]?1$/.test(written)) return `${written} point`;
+  return unit.startsWith("°") ? `${written}${unit}` : `${written} ${unit}`;
+}
 
 const inputWords = ({ name, values, between }: Understood): string => {
   const [first] = values;

@@ -3,7 +3,7 @@ import type { Reply } from "../../chat/types.ts";
 import { line, reply } from "../card.ts";
 import { shown } from "../shown.ts";
 import { calcCard } from "./calcCard.ts";
-import { quarters } from "./calcNumbers.ts";
+import { pointsWords } from "./calcNumbers.ts";
 
 export interface LeadFacts {
   readonly inputs: readonly Understood[];
@@ -19,7 +19,7 @@ export const leadReply = ({ inputs, leadG, leadLengthMm, clubs }: LeadFacts): Re
       view: "weights",
       title: `Lead ${shown.mass(leadG)}: ${shown.both(leadLengthMm)} of tape`,
       inputs,
-      lines: clubs.map(({ name, points }) => line({ strong: `${name} ` }, `${quarters(points)} points`)),
+      lines: clubs.map(({ name, points }) => line({ strong: `${name} ` }, pointsWords(points))),
       leavesOut:
         "glue and wear of the tape: a roll weighs 2 to 15 % less than its measures say. Weigh a length of it (roll 4.6 g, roll length 10 in); the scale has the last word.",
       data: { leadG, leadLengthMm, clubs: clubs.map(({ name, points }) => ({ name, swingWeightPoints: points })) },

@@ -6,7 +6,7 @@ import type { Card, Json, Line, Reply } from "../../chat/types.ts";
 import { line, reply } from "../card.ts";
 import { shown } from "../shown.ts";
 import { calcCard } from "./calcCard.ts";
-import { inertia, lengthWords, signed } from "./calcNumbers.ts";
+import { inertia, lengthWords, pointsWords, signed } from "./calcNumbers.ts";
 import { type PointsWish, wishData, wishLine } from "./wishLine.ts";
 
 export interface SwingFacts {
@@ -19,8 +19,8 @@ export interface SwingFacts {
   /** Null when head, shaft or grip is missing from the parts. */
   readonly effects: ReturnType<typeof sensitivities> | null;
   readonly wish: PointsWish | null;
-  /** As last left on the gauge. */
-  readonly measured: { readonly swingWeightPoints: number | null; readonly totalMassG: number | null } | null;
+  /** As last left on the gauge, or as an order plans it. */
+  readonly recorded: { readonly swingWeightPoints: number | null; readonly totalMassG: number | null; readonly isMeasured: boolean } | null;
 }
 
 type Fields = Card["fields"];
@@ -28,12 +28,12 @@ type Fields = Card["fields"];
 const placed = ({ name, massG, fromCapMm }: ClubComponent, unit: SwingFacts["unit"]): string =>
   `${name} ${shown.mass(massG)} at ${lengthWords(fromCapMm, unit)}`;
 
-function measuredLine({ measured }: SwingFacts): readonly Line[] {
+function recordedLine({ recorded }: SwingFacts): readonly Line[] {
   const said = [
-    ...(measured?.swingWeightPoints == null ? [] : [shown.swing(measured.swingWeightPoints)]),
-    ...(measured?.totalMassG == null ? [] : [`total ${shown.mass(measured.totalMassG)}`]),
+    ...(recorded?.swingWeightPoints == null ? [] : [shown.swing(recorded.swingWeightPoints)]),
+    ...(recorded?.totalMassG == null ? [] : [`total ${shown.mass(recorded.totalMassG)}`]),
   ];
-  return said.length === 0 ? [] : [line(`On the gauge ${said.join(", ")}`)];
+  return said.length === 0 ? [] : [line(`${recorded?.isMeasured === true ? "On the gauge" : "Planned"} ${said.join(", ")}`)];
 }
 
 function effectFields({ effects }: SwingFacts): Fields {
@@ -65,13 +65,13 @@ export function swingReply(facts: SwingFacts): Reply {
   return reply(
     calcCard({
       view: "swing",
-      title: `${named === null ? "Swing weight" : `${named}: by its parts`} ${shown.swing(club.swingWeightPoints)}`,
+      title: `${named === null ? "Swing weight" : `${named}: by its parts`} ${shown.swing(club.swingWeightPoints)}${wish === null ? "" : `; ${pointsWords(wish.points)} is ${signed(wish.headG)} g`}`,
       inputs: facts.inputs,
       lines: [
+        ...(wish === null ? [] : [wishLine(wish)]),
         line(`Total ${shown.mass(club.totalMassG)}, balance ${shown.both(club.balancePointMm)} from the cap`),
         line(`Inertia about the butt ${inertia(club.inertiaKgCm2)}; ${inertia(club.pointInertiaKgCm2)} with the parts as points`),
-        ...measuredLine(facts),
-        ...(wish === null ? [] : [wishLine(wish)]),
+        ...recordedLine(facts),
       ],
       fields: [
         { label: "On the scale", value: line(`${club.swingWeightInOz.toFixed(1)} in-oz at 14 in, ${club.oldScaleInOz.toFixed(1)} on the old 12 in`) },

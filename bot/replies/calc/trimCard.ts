@@ -31,7 +31,7 @@ export interface TrimFacts {
     /** Of a shaft of one stiffness throughout. */
     readonly uniformCpm: number | null;
   } | null;
-  /** Length of a club that is already built, and is to be so much shorter; null when it is not. */
+  /** By how much a built club is longer than wished, below 0 shorter; null when there is none. */
   readonly shorterThanBuiltMm: number | null;
 }
 
@@ -83,8 +83,16 @@ function frequencyLines({ frequency, unit }: TrimFacts): readonly Line[] {
   ];
 }
 
-const builtLine = ({ shorterThanBuiltMm }: TrimFacts): readonly Line[] =>
-  shorterThanBuiltMm === null ? [] : [line(`The club as built: ${shown.both(shorterThanBuiltMm)} off the butt`)];
+/** Less than a bench can cut. */
+const NO_CUT_MM = 0.8;
+
+function builtLine({ shorterThanBuiltMm }: TrimFacts): readonly Line[] {
+  if (shorterThanBuiltMm === null || Math.abs(shorterThanBuiltMm) < NO_CUT_MM) return [];
+  if (shorterThanBuiltMm > 0) return [line(`The club as built: ${shown.both(shorterThanBuiltMm)} off the butt`)];
+  return [line(`The club as built is ${shown.both(-shorterThanBuiltMm)} too short: it takes a new shaft`)];
+}
+
+const lengthLine = ({ named, lengthMm }: TrimFacts): readonly Line[] => (named === null ? [] : [line(`Playing length ${shown.both(lengthMm)}`)]);
 
 const limitLine = ({ lengthMm }: TrimFacts): readonly Line[] =>
   lengthMm > LIMIT_MM + 1e-6 ? [line(`Over ${LIMIT_IN} in: not where the committee limits all but putters to it`)] : [];
@@ -127,7 +135,15 @@ export function trimReply(facts: TrimFacts): Reply {
       title: facts.named === null ? `${cut[0]?.toUpperCase()}${cut.slice(1)}` : `${facts.named}: ${cut}`,
       tone: isRefused ? "attention" : "plain",
       inputs: facts.inputs,
-      lines: [...rawLines(facts), ...cutLines(facts), ...shaftLines(facts), ...frequencyLines(facts), ...builtLine(facts), ...limitLine(facts)],
+      lines: [
+        ...lengthLine(facts),
+        ...rawLines(facts),
+        ...cutLines(facts),
+        ...shaftLines(facts),
+        ...frequencyLines(facts),
+        ...builtLine(facts),
+        ...limitLine(facts),
+      ],
       leavesOut: `${left}Length to the end of the cap, sole on the 60° plane. Mass and balance take a shaft of even density: of stepped steel or a weighted butt weigh the pieces (tip piece 2.1, butt piece 3).${cpmLimit}`,
       data: dataOf(facts),
     }),

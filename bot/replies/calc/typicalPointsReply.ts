@@ -2,7 +2,7 @@ import type { Understood } from "../../boundary/calc/fields.ts";
 import type { Reply } from "../../chat/types.ts";
 import { line, reply } from "../card.ts";
 import { calcCard } from "./calcCard.ts";
-import { quarters } from "./calcNumbers.ts";
+import { pointsWords } from "./calcNumbers.ts";
 import { type PointsWish, wishData, wishLine } from "./wishLine.ts";
 
 /** Points on no club in particular: what they take on the usual driver and 7-iron. */
@@ -11,7 +11,7 @@ export function typicalPointsReply(inputs: readonly Understood[], clubs: readonl
   return reply(
     calcCard({
       view: "swing",
-      title: `${quarters(points)} points of swing weight`,
+      title: `${pointsWords(points)} of swing weight`,
       inputs,
       lines: [
         ...clubs.map(({ name, wish }) => wishLine(wish, `${name} `)),

@@ -42,6 +42,10 @@ function meaning(text: string) {
 describe("readCalc: meanings by common practice, no source", () => {
   it.each([
     ["loft 9.5", { loft: 9.5 }],
+    ["2 points for me on tolls 7i", { points: 2, club: "Marrick Toll 7i gamer" }],
+    ["2 points, toll 7i", { points: 2, club: "Marrick Toll 7i gamer" }],
+    ["loft +2", { faults: ["+2° | value"] }],
+    ["lofts 46,50,54", { lofts: [46, 50, 54] }],
     ["loft=9.5°", { loft: 9.5 }],
     ["loft: 9,5 deg", { loft: 9.5 }],
     ["loft is 9 1/2", { loft: 9.5 }],
@@ -88,7 +92,7 @@ describe("readCalc: meanings by common practice, no source", () => {
   it.each([
     ["loft", { faults: ["loft | range"] }],
     ["loft,9", { points: 9, faults: ["loft | range"] }],
-    ["loft 95", { faults: ["95 ° | range | 9.5"] }],
+    ["loft 95", { faults: ["95° | range | 9.5"] }],
     ["loft 9 mm", { faults: ["9 mm | units"] }],
     ["loft 9, loft 10", { loft: 9, faults: ["10 | once"] }],
     ["layers 2 in", { faults: ["2 in | units"] }],

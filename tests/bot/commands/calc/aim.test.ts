@@ -84,7 +84,7 @@ describe("calc aim", () => {
   });
 
   it.each([
-    ["loft 95, lie 40 upright, 9000 yd", ["95 °", "+40 °", "9000 yd"]],
+    ["loft 95, lie 40 upright, 9000 yd", ["95°", "+40°", "9000 yd"]],
     ["loft 46, lie 4 upright, hand lefd", ["lefd"]],
     ["120 yd", ["", ""]],
   ])("says every fault at once: %s", async (text, words) => {

@@ -132,7 +132,7 @@ describe("calc bend", () => {
     ["56 54 52", ["56 to 54 to 52"]],
     ["lie 20 to 21", ["lie 20 to 21"]],
     ["loft 56", [""]],
-    ["loft 76 carbon maker 30 copper", ["76 °", "30 °", "copper"]],
+    ["loft 76 carbon maker 30 copper", ["76°", "30°", "copper"]],
     [`56 to 54 bent ${"1 ".repeat(21)}`, ["bent"]],
   ])("says every fault at once: %s", async (text, words) => {
     const { data } = await askCalc(bot, "bend", text);

@@ -18,14 +18,21 @@ const views = Object.values(calcViews);
 const examples = views.flatMap((view) => view.examples.map((text) => [view.name, text] as const));
 
 describe("calc", () => {
-  it("lists every view with an example when it stands alone", async () => {
-    const text = cardText(cardOf(await bot.invoke(maren, "calc", {})));
-    for (const { name, examples: some } of views) expect(text).toContain(`/calc ${name} ${some[0]}`);
+  it("lists every view, a short line each, when it stands alone", async () => {
+    const { lines, data } = cardOf(await bot.invoke(maren, "calc", {}));
+    const order = ["swing", "headmass", "trim", "sleeve", "bend", "aim", "weights", "grip", "gaps", "match", "rules"];
+    expect(data.views).toEqual(order);
+    expect(lines.slice(0, order.length).map((one) => lineText(one).split(" ")[0])).toEqual(order);
+    for (const one of lines) expect(lineText(one).length).toBeLessThan(60);
   });
 
   it("lists the views for one it does not have, with the nearest", async () => {
     const card = await askCalc(bot, "swnig", "head 200 at 44.5");
     expect([card.tone, card.title]).toEqual(["attention", "/calc has no swnig. Meant swing?"]);
+  });
+
+  it("takes the beginning of a view's name for the view it is near to", async () => {
+    expect((await askCalc(bot, "head", "mass oxtoby driver d4")).title).toBe("/calc has no head. Meant headmass?");
   });
 
   it.each(views.map(({ name }) => [name]))("says what %s takes when it stands alone", async (name) => {
@@ -62,6 +69,24 @@ describe("calc", () => {
     await bot.say(maren, "two more points, how much weight?");
     await bot.settle();
     expect(newest(bot, "plover-orders", ({ kind }) => kind === "calc.swing").card.data.wishedPoints).toBe(2);
+  });
+
+  it.each([
+    ["how much lead for 2 points on tolls 7i?", 2],
+    ["2 points on tolls 7i, how many grams?", 2],
+    ["what weight for 1 point on toll's 7 iron?", 1],
+    // Marrick Toll's 7-iron left the gauge at D2.25 (fixtures/scenario/spec-clubs.csv).
+    ["how much lead to get tolls 7i to d4?", 1.75],
+  ])("answers %s in the channel with the club's own numbers", async (text, points) => {
+    await bot.say(maren, text);
+    await bot.settle();
+    const { card } = newest(bot, "plover-orders", ({ kind }) => kind === "calc.swing");
+    expect(card.title).toContain("Marrick Toll 7i");
+    expect(card.data.wishedPoints).toBe(points);
+  });
+
+  it("asks for the club by a wording that fits every view", async () => {
+    expect(cardText(await askCalc(bot, "bend", "oxtoby 3h, 1 stronger"))).toContain("/calc VIEW alone says what it takes");
   });
 
   it.each([

@@ -119,7 +119,7 @@ describe("calc gaps", () => {
     const card = await askCalc(bot, "gaps", "24 7i 353 wedge 50 pw 47 pw 48 zz");
     expect(card.data.faults).toEqual([
       { word: "24", guess: null },
-      { word: "353 °", guess: expect.any(String) },
+      { word: "353°", guess: expect.any(String) },
       { word: "wedge", guess: null },
       { word: "zz", guess: null },
       { word: "pw", guess: null },

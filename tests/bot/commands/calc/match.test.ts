@@ -161,7 +161,7 @@ describe("calc match", () => {
   it.each([
     ["a value without its pair", "loft 9.2", "a value for either club, such as loft 9.2 9.2"],
     ["three values", "swing d1 d2 d3", "a value for either club"],
-    ["a loft no club has", "loft 9.2 94", "loft -15 to 70 °"],
+    ["a loft no club has", "loft 9.2 94", "loft -15 to 70°"],
     ["a swing weight without its letter", "swing 3 2", "swing A0 to G10"],
     ["what stands behind two clubs", "oxtoby driver, toll driver d3", "d3?"],
     ["an unknown second club", "oxtoby driver, foo", "foo?"],

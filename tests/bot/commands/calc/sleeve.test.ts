@@ -155,7 +155,7 @@ describe("calc sleeve", () => {
   });
 
   it.each([
-    ["loft 95 tilt 9 lie 30", ["95 °", "9 °", "30 °"]],
+    ["loft 95 tilt 9 lie 30", ["95°", "9°", "30°"]],
     ["sleeve carin driver loft 9 want lie 20", ["carin driver", "lie 20"]],
     ["loft 9 tilt 1.5 rated 2", ["rated"]],
     ["loft 9 tilt 1 ring 1 clock 45", ["clock"]],
