@@ -13,13 +13,14 @@ export interface OutsideCheck {
   readonly testFile: string;
 }
 
+const kinds: readonly OutsideCheck["by"][] = ["table", "library", "law"];
 const listed = z.array(z.object({ name: z.string(), file: z.string() }));
 const title = /^(\w+) \| (table|library|law)(?: (\S+))? \| ([\s\S]*?) > /;
 
 /**
  * The checks that the titles of core's tests tell of, each once.
  *
- * The runner itself lists the tests, so that a table without rows or a check that is commented out is not found.
+ * In the order of test files, functions and kinds, for the runner's own order is not always the same. The runner itself lists the tests, so that a table without rows or a check that is commented out is not found.
  *
  * @param root - the project's folder
  */
@@ -36,5 +37,6 @@ export function checksInTests(root: string): readonly OutsideCheck[] {
       ? []
       : [{ checked, by: by as OutsideCheck["by"], name: named ?? "", what, testFile: path.relative(root, file) }];
   });
-  return [...new Map(found.map((check) => [JSON.stringify(check), check])).values()];
+  const once = new Map(found.map((check) => [[check.testFile, check.checked, kinds.indexOf(check.by), check.name, check.what].join("\n"), check]));
+  return [...once].sort(([one], [other]) => (one < other ? -1 : 1)).map(([, check]) => check);
 }
