@@ -3,6 +3,7 @@ import type { ClubName } from "../kinds.ts";
 import { inRange } from "../quantity/inRange.ts";
 import { listOf } from "../quantity/listOf.ts";
 import { type Grams, grams, type KilogramSquareCentimetres, kilogramSquareCentimetres, type Millimetres } from "../quantity/units.ts";
+import { knownClub } from "./knownClub.ts";
 import { DEFAULT_MASS_STEP_G, inSteps, spreadOf } from "./massSteps.ts";
 
 interface SwungClub {
@@ -32,7 +33,7 @@ interface InertiaMatch {
 function checkedClub(club: SwungClub): SwungClub {
   inRange(club.inertiaKgCm2, { field: "inertiaKgCm2", unit: "kg·cm²", min: 100, max: 20_000 });
   inRange(club.headFromCapMm, { field: "headFromCapMm", unit: "mm", min: 100, max: 2000 });
-  return club;
+  return knownClub(club);
 }
 
 /**
@@ -49,6 +50,7 @@ function checkedClub(club: SwungClub): SwungClub {
  * @param massStep - smallest mass that can be added or taken, in g; 0 for none
  * @returns masses in g, inertia after them and the spread of the set before and after, in kg·cm²
  * @throws {DomainError} `quantity-out-of-range` when a number is impossible
+ * @throws {DomainError} `quantity-unreadable` when no club is called so
  * @throws {DomainError} `list-of-wrong-size` when the set is empty or has more than 40 clubs
  * @see fixtures/published/setMatch.json
  */

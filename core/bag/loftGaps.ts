@@ -4,12 +4,13 @@ import { listOf } from "../quantity/listOf.ts";
 import { type Degrees, degrees } from "../quantity/units.ts";
 import { combinedGaugeError } from "./combinedGaugeError.ts";
 import { defaultGaugeErrors } from "./gaugeErrors.ts";
+import { knownClub } from "./knownClub.ts";
 import { neighbours } from "./neighbours.ts";
 
 interface ClubOfLoft {
   readonly club: ClubName;
-  /** Measured, not stamped; null while nobody has measured it. */
-  readonly squaredLoftDeg: Degrees | null;
+  /** Measured, not stamped; null or left out while nobody has measured it. */
+  readonly squaredLoftDeg?: Degrees | null;
 }
 
 interface GapLimit {
@@ -53,9 +54,10 @@ const checkedLimit = (limit: GapLimit): void => {
   inRange(limit.maxDeg, { field: "maxDeg", unit: "deg", min: limit.minDeg, max: 30 });
 };
 
-const checkedLoft = ({ squaredLoftDeg }: ClubOfLoft): void => {
-  inRange(squaredLoftDeg ?? 0, { field: "squaredLoftDeg", unit: "deg", min: -15, max: 75 });
-};
+function checkedLoft(lofted: ClubOfLoft): { readonly club: ClubName; readonly loftDeg: number | null } {
+  const { club, squaredLoftDeg = null } = knownClub(lofted);
+  return { club, loftDeg: squaredLoftDeg === null ? null : inRange(squaredLoftDeg, { field: "squaredLoftDeg", unit: "deg", min: -15, max: 75 }) };
+}
 
 function flagOf(gapDeg: number, limit: GapLimit): LoftGap["flag"] {
   if (gapDeg <= combinedGaugeError(defaultGaugeErrors.squaredLoftDeg.error, 2)) {
@@ -79,15 +81,16 @@ function flagOf(gapDeg: number, limit: GapLimit): LoftGap["flag"] {
  * @param limits - narrowest and widest good gap in degrees, between two wedges and between others
  * @returns gaps in degrees, clubs without a measured loft, and what a gap of loft does not say
  * @throws {DomainError} `quantity-out-of-range` when a loft or a limit is impossible
+ * @throws {DomainError} `quantity-unreadable` when no club is called so
  * @throws {DomainError} `list-of-wrong-size` when there are more than 40 clubs
  * @see fixtures/published/setSteps.json
  */
 export function loftGaps(clubs: readonly ClubOfLoft[], limits: GapLimits = defaultGapLimits): LoftGaps {
   [limits.wedges, limits.others].forEach(checkedLimit);
-  listOf(clubs, { field: "clubs", min: 0, max: 40 }).forEach(checkedLoft);
-  const swung = clubs.filter(({ club }) => clubFamily(club) !== "putter");
+  const lofted = listOf(clubs, { field: "clubs", min: 0, max: 40 }).map(checkedLoft);
+  const swung = lofted.filter(({ club }) => clubFamily(club) !== "putter");
   const measured = swung
-    .flatMap(({ club, squaredLoftDeg }) => (squaredLoftDeg === null ? [] : [{ club, loftDeg: squaredLoftDeg }]))
+    .flatMap(({ club, loftDeg }) => (loftDeg === null ? [] : [{ club, loftDeg }]))
     .sort((one, other) => one.loftDeg - other.loftDeg || (one.club < other.club ? -1 : 1));
   const gaps = neighbours(measured).map(([stronger, weaker]): LoftGap => {
     const betweenWedges = clubFamily(stronger.club) === "wedge" && clubFamily(weaker.club) === "wedge";
@@ -95,6 +98,6 @@ export function loftGaps(clubs: readonly ClubOfLoft[], limits: GapLimits = defau
     const gapDeg = degrees(weaker.loftDeg - stronger.loftDeg);
     return { stronger: stronger.club, weaker: weaker.club, gapDeg, limits: limit, flag: flagOf(gapDeg, limit) };
   });
-  const missing = swung.flatMap(({ club, squaredLoftDeg }) => (squaredLoftDeg === null ? [club] : [])).sort();
+  const missing = swung.flatMap(({ club, loftDeg }) => (loftDeg === null ? [club] : [])).sort();
   return { gaps, missing, caveat: "loft-gaps-are-not-carry-gaps" };
 }

@@ -2,13 +2,14 @@ import type { ClubName } from "../kinds.ts";
 import { inRange } from "../quantity/inRange.ts";
 import { listOf } from "../quantity/listOf.ts";
 import { type Degrees, degrees, type Millimetres, MM_PER_INCH, millimetres } from "../quantity/units.ts";
+import { knownClub } from "./knownClub.ts";
 import { neighbours } from "./neighbours.ts";
 
 interface ClubOfSet {
   readonly club: ClubName;
-  /** Null while nobody has measured it. */
-  readonly lengthMm: Millimetres | null;
-  readonly seatedLieDeg: Degrees | null;
+  /** Null or left out while nobody has measured it. */
+  readonly lengthMm?: Millimetres | null;
+  readonly seatedLieDeg?: Degrees | null;
 }
 
 interface WantedStep {
@@ -49,9 +50,11 @@ interface Progressions {
 
 const SLACK = 1e-9;
 
-function checkedClub(club: ClubOfSet): void {
-  inRange(club.lengthMm ?? 1000, { field: "lengthMm", unit: "mm", min: 200, max: 2000 });
-  inRange(club.seatedLieDeg ?? 60, { field: "seatedLieDeg", unit: "deg", min: 40, max: 85 });
+function checkedClub(measured: ClubOfSet): Required<ClubOfSet> {
+  const { club, lengthMm = null, seatedLieDeg = null } = knownClub(measured);
+  inRange(lengthMm ?? 1000, { field: "lengthMm", unit: "mm", min: 200, max: 2000 });
+  inRange(seatedLieDeg ?? 60, { field: "seatedLieDeg", unit: "deg", min: 40, max: 85 });
+  return { club, lengthMm, seatedLieDeg };
 }
 
 function checkedStep(step: WantedStep): void {
@@ -68,7 +71,7 @@ function flagOf(step: number, wanted: number, tolerance: number): StepFlag {
   return step < wanted ? "small" : "large";
 }
 
-const namesWithout = (clubs: readonly ClubOfSet[], quantity: "lengthMm" | "seatedLieDeg"): readonly ClubName[] =>
+const namesWithout = (clubs: readonly Required<ClubOfSet>[], quantity: "lengthMm" | "seatedLieDeg"): readonly ClubName[] =>
   clubs.flatMap((club) => (club[quantity] === null ? [club.club] : [])).sort();
 
 /**
@@ -83,13 +86,14 @@ const namesWithout = (clubs: readonly ClubOfSet[], quantity: "lengthMm" | "seate
  * @param wanted - the step of a good set and how far from it is still good, in mm and degrees
  * @returns steps in mm and degrees, and the clubs not measured
  * @throws {DomainError} `quantity-out-of-range` when a length, a lie or a step is impossible
+ * @throws {DomainError} `quantity-unreadable` when no club is called so
  * @throws {DomainError} `list-of-wrong-size` when there are more than 40 clubs
  * @see fixtures/published/setSteps.json
  */
 export function progressions(set: readonly ClubOfSet[], wanted: WantedStep = defaultStep): Progressions {
   checkedStep(wanted);
-  listOf(set, { field: "set", min: 0, max: 40 }).forEach(checkedClub);
-  const byLength = set
+  const clubs = listOf(set, { field: "set", min: 0, max: 40 }).map(checkedClub);
+  const byLength = clubs
     .flatMap(({ club, lengthMm, seatedLieDeg }) => (lengthMm === null ? [] : [{ club, lengthMm, seatedLieDeg }]))
     .sort((one, other) => other.lengthMm - one.lengthMm || (one.club < other.club ? -1 : 1));
   const steps = neighbours(byLength).map(([longer, shorter]): SetStep => {
@@ -104,5 +108,5 @@ export function progressions(set: readonly ClubOfSet[], wanted: WantedStep = def
       lieFlag: lieStepDeg === null ? null : flagOf(lieStepDeg, wanted.lieDeg, wanted.lieToleranceDeg),
     };
   });
-  return { steps, missingLength: namesWithout(set, "lengthMm"), missingLie: namesWithout(set, "seatedLieDeg") };
+  return { steps, missingLength: namesWithout(clubs, "lengthMm"), missingLie: namesWithout(clubs, "seatedLieDeg") };
 }

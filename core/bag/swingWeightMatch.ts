@@ -4,6 +4,7 @@ import { inRange } from "../quantity/inRange.ts";
 import { listOf } from "../quantity/listOf.ts";
 import { FULCRUM_MM } from "../quantity/swingWeightScale.ts";
 import { type Grams, grams, type Millimetres, type SwingWeightPoints, swingWeightPoints } from "../quantity/units.ts";
+import { knownClub } from "./knownClub.ts";
 import { DEFAULT_MASS_STEP_G, inSteps, spreadOf } from "./massSteps.ts";
 
 interface WeighedClub {
@@ -34,7 +35,7 @@ const HEAD_NEAREST_MM = FULCRUM_MM + 50;
 function checkedClub(club: WeighedClub): WeighedClub {
   inRange(club.swingWeightPoints, { field: "swingWeightPoints", unit: "points", min: -100, max: 100 });
   inRange(club.headFromCapMm, { field: "headFromCapMm", unit: "mm", min: HEAD_NEAREST_MM, max: 2000 });
-  return club;
+  return knownClub(club);
 }
 
 /**
@@ -50,6 +51,7 @@ function checkedClub(club: WeighedClub): WeighedClub {
  * @param massStep - smallest mass that can be added or taken, in g; 0 for none
  * @returns masses in g, swing weight after them and the spread of the set before and after, in points
  * @throws {DomainError} `quantity-out-of-range` when a number is impossible or a head is not past the fulcrum
+ * @throws {DomainError} `quantity-unreadable` when no club is called so
  * @throws {DomainError} `list-of-wrong-size` when the set is empty or has more than 40 clubs
  * @see fixtures/published/setMatch.json
  */

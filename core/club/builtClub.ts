@@ -26,7 +26,7 @@ export function componentsOf<C extends ClubComponent>(club: BuiltClub<C>): reado
  *
  * @param parts - lengths and places in mm, masses in g, inertia in kg·cm²
  * @returns the components by the end of the club they belong to, each with the time it comes on
- * @throws {DomainError} `quantity-out-of-range` when a value is impossible
+ * @throws {DomainError} `quantity-out-of-range` when a value is impossible, a part lies past the length, or shaft, bore and cap miss it by over 60 mm
  * @throws {DomainError} `quantity-unreadable` when a small part or its place is unknown
  * @see fixtures/published/workedSet.json
  */

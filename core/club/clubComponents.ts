@@ -10,7 +10,7 @@ import type { StagedComponent } from "./clubParts.ts";
  *
  * @param parts - lengths and places in mm, masses in g, inertia in kg·cm²
  * @returns components, places in mm from the end of the cap, with the time each comes on
- * @throws {DomainError} `quantity-out-of-range` when a value is impossible
+ * @throws {DomainError} `quantity-out-of-range` when a value is impossible, a part lies past the length, or shaft, bore and cap miss it by over 60 mm
  * @throws {DomainError} `quantity-unreadable` when a small part or its place is unknown
  * @see fixtures/published/workedSet.json
  */

@@ -60,7 +60,8 @@ function smallComponent({ name, massG, at }: SmallPart, parts: PartsAroundHead):
  *     shaft: x = cap + balance from the butt, I = m·L²/12 unless known     grip: I = m·k²
  *     sleeve, ferrule, glue, tip weight: x = L − bore to ground − place above the bore
  *
- * Parts on one axis, small parts as points. A ferrule and glue left out lose 1 point on an iron, the tape half a point.
+ * Parts on one axis, small parts as points. A ferrule and glue left out lose 1 point on an iron, the tape half a point. Shaft, bore and
+ * cap make up the length within 60 mm, which is room for every way of measuring one; no part lies past the length.
  *
  * @param parts - lengths and places in mm, masses in g, inertia in kg·cm²
  * @returns the components by the end of the club they belong to

@@ -18,7 +18,7 @@ interface BuiltGrip {
  * The accuracy of `gripDiameter`: 0.005 in, and the final caliper reading wins. A grip that measures more under the
  * lower hand than under the upper may have a bulge or waist: look at it against the rules.
  *
- * @param places - grip, shaft and tape at either place, in mm
+ * @param places - grip, shaft and tape at either place, in mm; layers zero or more, a part of one where a wrap overlaps
  * @param player - the hand the player plays: it says which hand lies where
  * @param wall - the model, with the stretch factor for rubber
  * @returns hand, diameter and build-up in mm at either place

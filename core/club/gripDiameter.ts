@@ -51,7 +51,7 @@ export function checkedGrip(grip: GripAtPlace, wall: GripWall): { readonly nomin
  * reading wins. A bench agrees to 0.005 in.
  *
  * @param grip - D₀, c and b in mm
- * @param tape - n zero or more, a part of a layer where a wrap overlaps, t in mm
+ * @param tape - n from 0 to 100, any part of a layer too: the mean where a wrap overlaps; t in mm
  * @param wall - the model, with s for rubber
  * @returns mm
  * @throws {DomainError} `quantity-out-of-range` when a value is impossible

@@ -13,6 +13,8 @@ type LayersForSize =
     }
   | { readonly kind: "refused"; readonly tooThickMm: Millimetres };
 
+const ROUNDING = 1e-9;
+
 /** The diameter under the grip that makes the wanted one; not a number when the rubber alone is thicker. */
 function diameterUnder(grip: GripAtPlace, wanted: number, wall: GripWall): number {
   const { nominalMm, coreMm } = checkedGrip(grip, wall);
@@ -33,7 +35,7 @@ function diameterUnder(grip: GripAtPlace, wanted: number, wall: GripWall): numbe
  * @param layer - t in mm
  * @param wall - the model, with s for rubber
  * @returns the layers, exact and whole, with the diameter in mm the whole ones make; or by how many mm it is too thick with none
- * @throws {DomainError} `quantity-out-of-range` when a value is impossible or it would take more than 100 layers
+ * @throws {DomainError} `quantity-out-of-range` when a value is impossible or D would take more than 100 layers
  * @see fixtures/published/gripBuildUp.json
  */
 export function gripLayersForSize(grip: GripAtPlace, wanted: Millimetres, layer: Millimetres, wall: GripWall = unstretchedRubber): LayersForSize {
@@ -42,8 +44,9 @@ export function gripLayersForSize(grip: GripAtPlace, wanted: Millimetres, layer:
   if (bareMm > wantedMm + 1e-9) {
     return { kind: "refused", tooThickMm: millimetres(bareMm - wantedMm) };
   }
+  const thickestMm = gripDiameter(grip, { layers: MOST_LAYERS, layerMm: layer }, wall);
+  inRange(wantedMm, { field: "wantedMm", unit: "mm", max: thickestMm * (1 + ROUNDING) });
   const exactLayers = Math.max(0, (diameterUnder(grip, wantedMm, wall) - grip.shaftMm) / (2 * layer));
-  inRange(exactLayers, { field: "layers for wantedMm", unit: "", min: 0, max: MOST_LAYERS });
   const wholeLayers = Math.round(exactLayers);
   return { kind: "reached", exactLayers, wholeLayers, wholeDiameterMm: gripDiameter(grip, { layers: wholeLayers, layerMm: layer }, wall) };
 }

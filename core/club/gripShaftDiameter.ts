@@ -22,6 +22,7 @@ export interface ShaftButt {
  * @param cap - thickness of the cap in mm
  * @returns mm
  * @throws {DomainError} `quantity-out-of-range` when a value is impossible or the place is not on the shaft
+ * @see tests/core/club/gripShaftDiameter.test.ts: equal steps down a straight taper lose equal diameters
  */
 export function gripShaftDiameter(butt: ShaftButt, fromCap: Millimetres, cap: Millimetres): Millimetres {
   const diameterMm = inRange(butt.diameterMm, { field: "buttDiameterMm", unit: "mm", min: 1, max: 100 });

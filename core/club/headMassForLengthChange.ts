@@ -11,8 +11,7 @@ import { clubSum, type KeptQuantity, keptQuantities, massForClubSum } from "./cl
  *     swing weight: m = (S − Σ mᵢ·(xᵢ − 14 in)) / (x − 14 in)     inertia: m = (I − I_cg − Σ (mᵢ·(xᵢ² + dᵢ²) + Iᵢ)) / (x² + d²)
  *
  * Places after the change, by the model of `lengthenedClub`. The rule of 7 g for half an inch keeps the swing weight of an
- * iron to 0.3 points; keeping the inertia takes 8.6 to 8.9 g on a 7-iron
- * of point masses and about 5 g on a driver.
+ * iron to 0.3 points. Keeping the inertia takes 8.6 g longer and 8.9 g shorter on a 7-iron of point masses, 5.2 and 5.4 g on a driver.
  *
  * @param club - its components in g and mm, shaft length and cap in mm
  * @param change - ΔL in mm, longer positive, 76.2 (3 in) either way

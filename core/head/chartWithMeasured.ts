@@ -1,10 +1,9 @@
-import { DomainError } from "../errors.ts";
 import { inRange } from "../quantity/inRange.ts";
 import { listOf } from "../quantity/listOf.ts";
 import { type Degrees, degrees } from "../quantity/units.ts";
 import { type Attitude, attitudeFrom, type Reading, readings } from "./attitude.ts";
 import type { SleeveChartRow } from "./sleeveChart.ts";
-import { rowOfMark } from "./sleeveSettings.ts";
+import { eachMarkOnce, rowOfMark } from "./sleeveSettings.ts";
 
 /** What a gauge read at one mark; what was not measured is left out. */
 export interface MeasuredMark extends Partial<Attitude> {
@@ -55,13 +54,6 @@ function checkedMark(measured: MeasuredMark, chart: readonly SleeveChartRow[]): 
   }
 }
 
-function checkedOnce(measured: readonly MeasuredMark[]): void {
-  const twice = measured.find(({ mark }, index) => measured.findIndex((one) => one.mark === mark) < index);
-  if (twice !== undefined) {
-    throw new DomainError("quantity-unreadable", { field: "mark", written: twice.mark, accepted: "every mark once" });
-  }
-}
-
 function implausibleIn(row: SleeveChartRow, measured: MeasuredMark | undefined, plausibleDeg: number): readonly ImplausibleReading[] {
   return readings.flatMap((reading) => {
     const measuredDeg = measured?.[reading];
@@ -99,7 +91,7 @@ export function chartWithMeasured(
   for (const one of measured) {
     checkedMark(one, rows);
   }
-  checkedOnce(measured);
+  eachMarkOnce(measured);
   inRange(plausibleDeg, { field: "plausibleDeg", unit: "deg", min: 0, max: 20 });
   const measuredAt = (row: SleeveChartRow | undefined) => measured.find(({ mark }) => mark === row?.mark);
   const standard = measuredAt(rows.find((row) => row.standard));

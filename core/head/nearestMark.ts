@@ -74,7 +74,7 @@ function ranked({ mark, standard, attitude }: SleeveChartRow, wish: AttitudeWish
  * @param tolerances - degrees that count as one unit of each, and the width of a band of equally good scores
  * @returns every mark, ranked, with the readings outside their tolerance
  * @throws {DomainError} `quantity-out-of-range` when an angle or a tolerance is impossible, `list-of-wrong-size` when nothing is printed
- * @throws {DomainError} `quantity-unreadable` when the hand is none or the standard mark is not among the marks
+ * @throws {DomainError} `quantity-unreadable` when the hand is none, a mark is printed twice or the standard mark is not among them
  * @see fixtures/published/sleeveGeometry.json
  */
 export function nearestMark(

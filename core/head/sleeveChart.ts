@@ -23,7 +23,7 @@ export interface SleeveChartRow {
  * @param sleeve - its tilt and marks in degrees, of one piece or two; the clock is printed for a right-handed head
  * @returns one row a mark, angles in degrees
  * @throws {DomainError} `quantity-out-of-range` when an angle is impossible, `list-of-wrong-size` when nothing is printed
- * @throws {DomainError} `quantity-unreadable` when the hand is none or the standard mark is not among the marks
+ * @throws {DomainError} `quantity-unreadable` when the hand is none, a mark is printed twice or the standard mark is not among them
  * @see fixtures/published/sleeveFromFlatStandard.json
  */
 export function sleeveChart(head: BareHead, sleeve: Sleeve): readonly SleeveChartRow[] {

@@ -15,13 +15,18 @@ interface SleeveSetting {
 
 const MOST_MARKS = 48;
 
-function pieceSettings({ tiltDeg, marks }: SleevePiece): readonly SleeveSetting[] {
-  const printed = listOf(marks, { field: "marks", min: 1, max: MOST_MARKS });
-  const twice = printed.find(({ mark }, at) => printed.findIndex((one) => one.mark === mark) !== at);
+/** Entries that each have a mark of their own. */
+export function eachMarkOnce<T extends { readonly mark: string }>(entries: readonly T[]): readonly T[] {
+  const twice = entries.find(({ mark }, index) => entries.findIndex((one) => one.mark === mark) < index);
   if (twice !== undefined) {
     throw new DomainError("quantity-unreadable", { field: "mark", written: twice.mark, accepted: "every mark once" });
   }
-  return printed.map(({ mark, clockDeg }) => ({ mark, tilt: checkedTilt({ tiltDeg, clockDeg }), shaftClockDeg: clockDeg }));
+  return entries;
+}
+
+function pieceSettings({ tiltDeg, marks }: SleevePiece): readonly SleeveSetting[] {
+  const printed = listOf(marks, { field: "marks", min: 1, max: MOST_MARKS });
+  return eachMarkOnce(printed).map(({ mark, clockDeg }) => ({ mark, tilt: checkedTilt({ tiltDeg, clockDeg }), shaftClockDeg: clockDeg }));
 }
 
 /**
@@ -30,16 +35,17 @@ function pieceSettings({ tiltDeg, marks }: SleevePiece): readonly SleeveSetting[
  * @param sleeve - of one piece or two, angles in degrees
  * @returns mark, tilt and the clock of the piece that holds the shaft
  * @throws {DomainError} `quantity-out-of-range` when an angle is impossible, `list-of-wrong-size` when there is no mark or more than 48
- * @throws {DomainError} `quantity-unreadable` when a mark is printed twice
+ * @throws {DomainError} `quantity-unreadable` when a mark is printed twice, or two pieces make one mark in two ways
  */
 export function sleeveSettings(sleeve: Sleeve): readonly SleeveSetting[] {
   if (!("ring" in sleeve)) {
     return pieceSettings(sleeve);
   }
   const inner = pieceSettings(sleeve.sleeve);
-  return pieceSettings(sleeve.ring).flatMap((ring) =>
+  const settings = pieceSettings(sleeve.ring).flatMap((ring) =>
     inner.map(({ mark, tilt, shaftClockDeg }) => ({ mark: `${ring.mark} ${mark}`, tilt: composedTilt([ring.tilt, tilt]), shaftClockDeg })),
   );
+  return eachMarkOnce(settings);
 }
 
 /** The row of a mark, refused when the mark is not printed. */

@@ -34,6 +34,7 @@ function goesOn(ring: Ring, start: number, direction: 1 | -1, marks: number): bo
  * @param marks - whole marks to turn, strong negative
  * @returns the mark, or null when the mark is unknown, the turn no whole one or the sleeve does not go that far
  * @throws {DomainError} `quantity-out-of-range` when an angle or the number of marks is impossible, `list-of-wrong-size` when nothing is printed
+ * @throws {DomainError} `quantity-unreadable` when a mark is printed twice
  * @see fixtures/published/sleeveGeometry.json
  */
 export function turnedMark(sleeve: OnePieceSleeve, mark: string, marks: number): string | null {

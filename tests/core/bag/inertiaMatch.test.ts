@@ -73,6 +73,10 @@ describe("inertiaMatch", () => {
     }
   });
 
+  it("refuses a club no one knows, and says which", () => {
+    expect(() => inertiaMatch([club(2700), club(2700, 936, "12i")], target)).toThrow('quantity-unreadable {"field":"club","written":"12i"');
+  });
+
   it("takes 1 to 40 clubs and refuses none or more", () => {
     const of = (count: number) => () =>
       inertiaMatch(

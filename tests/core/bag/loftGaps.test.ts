@@ -106,6 +106,16 @@ describe("loftGaps", () => {
     expect(of(3, Number.NaN)).toThrow('"field":"maxDeg"');
   });
 
+  it("refuses a club no one knows, and says which", () => {
+    expect(() => loftGaps(set(["7i", 34], ["12i", 60]))).toThrow('quantity-unreadable {"field":"club","written":"12i"');
+  });
+
+  it("takes a loft that was left out as not measured", () => {
+    const { gaps, missing } = loftGaps([{ club: "6i" as ClubName }, ...set(["5i", 27], ["7i", 34])]);
+    expect(gaps.map(({ gapDeg }) => gapDeg)).toEqual([7]);
+    expect(missing).toEqual(["6i"]);
+  });
+
   it("takes 40 clubs and refuses one more", () => {
     const many = (count: number) => set(...Array.from({ length: count }, () => ["7i", 34] as const));
     expect(() => loftGaps(many(40))).not.toThrow();

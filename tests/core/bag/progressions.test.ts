@@ -111,6 +111,19 @@ describe("progressions", () => {
     }
   });
 
+  it("refuses a club no one knows, and says which", () => {
+    expect(() => progressions([club("7i", 940, 62), club("12i", null, null)])).toThrow('quantity-unreadable {"field":"club","written":"12i"');
+  });
+
+  it("takes a length or a lie that was left out as not measured", () => {
+    const { lengthMm, seatedLieDeg } = club("7i", 940, 62) as Required<Club>;
+    const of = (left: Partial<Club>) => progressions([club("6i", 952.7, 61.5), { club: "7i" as ClubName, ...left }, club("8i", 927.3, 62.5)]);
+    expect(of({ seatedLieDeg })).toEqual(of({ lengthMm: null, seatedLieDeg }));
+    expect(of({ lengthMm })).toEqual(of({ lengthMm, seatedLieDeg: null }));
+    expect(of({ lengthMm }).steps.map(({ lieStepDeg }) => lieStepDeg)).toEqual([null, null]);
+    expect(of({ seatedLieDeg }).missingLength).toEqual(["7i"]);
+  });
+
   it("takes 40 clubs and refuses one more", () => {
     const many = (count: number) => Array.from({ length: count }, () => club("7i", 940, 62));
     expect(() => progressions(many(40))).not.toThrow();

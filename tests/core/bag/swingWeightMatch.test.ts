@@ -83,6 +83,12 @@ describe("swingWeightMatch", () => {
     }
   });
 
+  it("refuses a club no one knows, and says which", () => {
+    expect(() => swingWeightMatch([club(2), club(2, 936, "12i")], swingWeightPoints(2))).toThrow(
+      'quantity-unreadable {"field":"club","written":"12i"',
+    );
+  });
+
   it("takes 1 to 40 clubs and refuses none or more", () => {
     const of = (count: number) => () =>
       swingWeightMatch(

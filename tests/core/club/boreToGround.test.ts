@@ -40,7 +40,8 @@ describe("boreToGround", () => {
     expectBounds((mm) => boreToGround({ kind: "sleeve", stopToGroundMm: millimetres(mm) }), { lowest: 0, highest: 200, step: 0.1 });
   });
 
-  it("refuses a class it does not know", () => {
+  it("refuses a kind or a class it does not know", () => {
+    expect(() => boreToGround({ kind: "socket" } as never)).toThrow('quantity-unreadable {"field":"kind","written":"socket"');
     expect(() => boreToGround({ kind: "class", boreClass: "deep" as BoreClass })).toThrow("quantity-unreadable");
   });
 });

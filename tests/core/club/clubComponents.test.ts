@@ -141,6 +141,24 @@ describe("componentsAroundHead", () => {
     refusedOutside((value) => componentsAroundHead({ ...bare, small: [small("lead", 1, { from: "cap", mm: mm(value) })] }), 0, iron.playingLengthMm);
   });
 
+  it("takes a part below the bore as far as the club reaches, and refuses one past it", () => {
+    const ferrule = (up: number) => componentsAroundHead({ ...iron, small: [small("ferrule", 1, { from: "bore", upShaftMm: mm(up) })] });
+    expect(() => ferrule(-iron.boreToGroundMm)).not.toThrow();
+    expect(() => ferrule(-iron.boreToGroundMm - 0.001)).toThrow('"field":"ferrule from bore"');
+  });
+
+  it("refuses a shaft the club cannot hold, however it is measured", () => {
+    const around = (offMm: number) => () => {
+      const fitting = iron.playingLengthMm - iron.boreToGroundMm - iron.grip.capMm;
+      componentsAroundHead({ ...iron, shaft: { ...iron.shaft, lengthMm: mm(fitting + offMm) } });
+    };
+    expect(around(59.999)).not.toThrow();
+    expect(around(-59.999)).not.toThrow();
+    for (const offMm of [60.001, -60.001]) {
+      expect(around(offMm)).toThrow('"field":"shaft, bore and cap past playingLengthMm"');
+    }
+  });
+
   it("refuses a small part past the end of the cap, a name or a place it does not know", () => {
     const glue = (up: number) => componentsAroundHead({ ...iron, small: [small("glue", 1, { from: "bore", upShaftMm: mm(up) })] });
     const bottom = mmFromInches(36);

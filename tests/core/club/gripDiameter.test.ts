@@ -92,6 +92,11 @@ describe("gripDiameter", () => {
     expect(() => gripDiameter(grip, tape, { kind: "rubber", stretchFactor })).toThrow("stretchFactor");
   });
 
+  it("takes a part of a layer: half of one on a rigid wall is half the step", () => {
+    const rigid = (layers: number) => gripDiameter(grip, tapeIn(layers, 0.005), { kind: "rigid" });
+    expect(rigid(2.5) - rigid(2)).toBeCloseTo((rigid(3) - rigid(2)) / 2, 12);
+  });
+
   it("takes the ends of every range", () => {
     expect(
       gripDiameter({ nominalMm: millimetres(1), coreMm: millimetres(1), shaftMm: millimetres(100) }, { layers: 100, layerMm: millimetres(5) }),

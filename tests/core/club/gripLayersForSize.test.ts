@@ -86,6 +86,16 @@ describe("gripLayersForSize", () => {
     expect(() => gripLayersForSize(standard, millimetres(wantedMm), millimetres(0.127))).toThrow("wantedMm");
   });
 
+  it.each<GripWall>([rigid, { kind: "rubber", stretchFactor: 1 }])(
+    "takes a wanted diameter that 100 layers make, and refuses a thicker one: $kind",
+    (wall) => {
+      const layer = millimetres(0.05);
+      const thickest = gripDiameter(standard, { layers: 100, layerMm: layer }, wall);
+      expect(reached(thickest, layer, wall).wholeLayers).toBe(100);
+      expect(() => reached(millimetres(thickest + 1e-6), layer, wall)).toThrow('quantity-out-of-range {"field":"wantedMm","unit":"mm"');
+    },
+  );
+
   it.each([Number.NaN, Number.POSITIVE_INFINITY, 0])("refuses a layer of %d mm", (layerMm) => {
     expect(() => gripLayersForSize(standard, millimetres(24), millimetres(layerMm))).toThrow("layerMm");
   });

@@ -49,6 +49,13 @@ describe("gripTape", () => {
     expect(() => gripTape(tape, millimetres(fromCapMm))).toThrow("centreFromCapMm");
   });
 
+  it("weighs a part of a layer within 0.3 % of that part of one", () => {
+    const massG = (layers: number) => gripTape({ ...tape, layers }, middle).massG;
+    for (const part of [0.25, 0.5, 0.75]) {
+      expect(Math.abs(massG(2 + part) - massG(2) - part * (massG(3) - massG(2))) / massG(1)).toBeLessThan(0.003);
+    }
+  });
+
   it("weighs and moves nothing without a layer", () => {
     expect(gripTape({ ...tape, layers: 0 }, middle).massG).toBe(0);
   });

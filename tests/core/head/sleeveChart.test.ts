@@ -4,6 +4,7 @@ import { attitudeFrom, readings } from "../../../core/head/attitude.ts";
 import { attitudeOf } from "../../../core/head/attitudeOf.ts";
 import { sleeveChart } from "../../../core/head/sleeveChart.ts";
 import type { Hand } from "../../../core/kinds.ts";
+import { degrees } from "../../../core/quantity/units.ts";
 import fromFlat from "../../../fixtures/published/sleeveFromFlatStandard.json" with { type: "json" };
 import published from "../../../fixtures/published/sleeveGeometry.json" with { type: "json" };
 import hands from "../../../fixtures/published/sleeveHands.json" with { type: "json" };
@@ -118,6 +119,14 @@ describe("sleeveChart", () => {
     const twice = { ...sleeveOf(1, [270, 180]), marks: [...sleeveOf(1, [270]).marks, ...sleeveOf(1, [270]).marks] };
     expect(() => sleeveChart(head, twice)).toThrow('quantity-unreadable {"field":"mark"');
     expect(() => sleeveChart(head, { ...twoPieces, ring: pieceOf(0.75, [0, 0]) })).toThrow('quantity-unreadable {"field":"mark"');
+  });
+
+  it("refuses two pieces whose marks read the same in two ways", () => {
+    const piece = (...marks: readonly string[]) => ({ ...pieceOf(0.75, [0]), marks: marks.map((mark) => ({ mark, clockDeg: degrees(0) })) });
+    expect(() => sleeveChart(head, { ring: piece("A", "A B"), sleeve: piece("B C", "D"), standardMark: "A D" })).not.toThrow();
+    expect(() => sleeveChart(head, { ring: piece("A", "A B"), sleeve: piece("B C", "C"), standardMark: "A C" })).toThrow(
+      'quantity-unreadable {"field":"mark","written":"A B C"',
+    );
   });
 
   it("refuses every number of its call when it is none", () => {
