@@ -43,7 +43,7 @@ function countsBefore(
 ): boolean {
   const text = words[next]?.text ?? "";
   if (playersAt(words, next, context.players) !== null) return true;
-  if (kind.misspelt) return false;
+  if (kind.misspelt) return playerNear(text, context.players, context.steps).kind !== "none" && clubAt(words, next + 1) !== null;
   const counted = /^(\d{1,2}x?|two|three|four|pair)$/.test(text) ? next + (words[next + 1]?.text === "of" ? 2 : 1) : next;
   if (clubAt(words, next) !== null || (counted > next && clubAt(words, counted) !== null)) return true;
   if (wedgeOfLoft(Number(text)) !== null && playersAt(words, next + 1, context.players) !== null) return true;

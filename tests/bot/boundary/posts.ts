@@ -163,6 +163,7 @@ export const orders: readonly Post[] = [
   ["BUILD TOLL DRIVER LIKE GAMER!", { ...gamer, clauses: {} }],
   ["can you build toll a driver like his gamer pls", { ...gamer, clauses: {} }],
   ["build driver for toll like gamer", { ...gamer, clauses: {} }],
+  ["bild tolll driver like gamer", { ...gamer, clauses: {}, mended: ["bild > build", "tolll > Marrick Toll"] }],
   ["build tolls drivr like gamr", { ...gamer, clauses: {}, mended: ["drivr > driver", "gamr > gamer"] }],
   ["build toll driver like order 57", { ...gamer, like: "order 57", clauses: {} }],
   ["build marrick toll driver like gamer d 3.5 go", { ...gamer, clauses: { swingWeightPoints: 3.5 }, go: true }],
