@@ -28,7 +28,7 @@ export const grip = defineCalcView({
     const question = readCalc(gripText(parts.rest), gripFields, { players: namedPlayers(context) });
     const found = question.club === null || question.faults.length > 0 ? null : findClub(question.club, context);
     if (found?.kind === "refused") return found.reply;
-    const known = found === null ? null : partsOfRecord(found.club, context);
+    const known = found === null ? null : context.read((reader) => partsOfRecord(reader, found.club));
     const from = { head: null, shaft: parts.shaft ?? known?.shaft ?? null, grip: parts.grip ?? known?.grip ?? null };
     const { values } = question;
     const inputs = gripInputs(values, from, found);

@@ -33,7 +33,7 @@ const inMm = (inches: number): Millimetres => millimetres(inches * MM_PER_INCH);
 /** Puts together a grip, its shaft and its tape: as written, else of the parts named, else of the club on record. */
 export function gripInputs(
   values: GripValues,
-  { grip, shaft }: PartsOfRecord,
+  { grip, shaft }: Omit<PartsOfRecord, "sleeve">,
   record: { readonly club: SpecClub; readonly hand: Hand } | null,
 ): GripInputs {
   const { core, butt, nominal, tape, cap, size, diameter } = values;

@@ -1,14 +1,13 @@
 import type { SpecClub } from "../../../core/bag/specClub.ts";
 import { defaultAllowances } from "../../../core/buildSheet/allowances.ts";
-import type { GripModel, HeadModel, ShaftModel, SleeveModel } from "../../../core/buildSheet/parts.ts";
 import { headComponent, stagedComponents } from "../../../core/buildSheet/stagedComponents.ts";
 import { bareCutLength } from "../../../core/club/bareCutLength.ts";
 import { shaftTrim } from "../../../core/club/shaftTrim.ts";
 import { trimmedShaft } from "../../../core/club/trimmedShaft.ts";
 import { millimetres } from "../../../core/quantity/units.ts";
-import { modelsOf } from "../../../db/repositories/stock.ts";
 import type { Reader } from "../../../db/write.ts";
 import { assumed } from "../../boundary/calc/fields.ts";
+import { partsOfRecord } from "./partsOfRecord.ts";
 import type { ModelledClub } from "./typedClub.ts";
 
 /** What a club of the record lacks for the sums. */
@@ -16,15 +15,9 @@ type Lacking = "head model" | "head mass" | "length" | "shaft model" | "grip mod
 
 type RecordedClub = ({ readonly kind: "modelled" } & ModelledClub) | { readonly kind: "lacking"; readonly lacking: readonly Lacking[] };
 
-const named = <M extends { readonly name: string }>(reader: Reader, kind: "head" | "shaft" | "grip" | "sleeve", name: string | null): M | null =>
-  name === null ? null : (modelsOf<M>(reader, kind).find((model) => model.name === name) ?? null);
-
 /** A club of the record by its parts, as a plan would add them up; or what is not on record. */
 export function recordedClub(reader: Reader, club: SpecClub): RecordedClub {
-  const headModel = named<HeadModel>(reader, "head", club.headModel);
-  const shaft = named<ShaftModel>(reader, "shaft", club.shaftModel);
-  const grip = named<GripModel>(reader, "grip", club.gripModel);
-  const sleeve = named<SleeveModel>(reader, "sleeve", club.sleeveModel);
+  const { head: headModel, sleeve, shaft, grip } = partsOfRecord(reader, club);
   const { lengthMm, headMassG } = club;
   if (headModel === null || shaft === null || grip === null || lengthMm === null || headMassG === null) {
     const rows: readonly (readonly [unknown, Lacking])[] = [

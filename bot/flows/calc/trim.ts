@@ -36,7 +36,7 @@ export const trim = defineCalcView({
     const found = question.club === null || question.faults.length > 0 ? null : findClub(question.club, context);
     if (found?.kind === "refused") return found.reply;
     const club = found?.club ?? null;
-    const known = club === null ? null : partsOfRecord(club, context);
+    const known = club === null ? null : context.read((reader) => partsOfRecord(reader, club));
     const from = { head: parts.head ?? known?.head ?? null, shaft: parts.shaft ?? known?.shaft ?? null, grip: parts.grip ?? known?.grip ?? null };
     const read = [...(found === null ? [] : [found.input]), ...parts.understood, ...question.understood];
     const { values } = question;

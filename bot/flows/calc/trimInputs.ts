@@ -31,7 +31,7 @@ export interface TrimInputs {
 const CAP_IN = 0.125;
 const CLAMP_IN = 5;
 
-function boreOf({ bore, hosel, insertion, ...values }: TrimValues, { head }: PartsOfRecord): Millimetres | null {
+function boreOf({ bore, hosel, insertion, ...values }: TrimValues, { head }: Omit<PartsOfRecord, "sleeve">): Millimetres | null {
   if (bore !== undefined) return boreToGround({ kind: "sleeve", stopToGroundMm: millimetres(bore.value) });
   if (hosel !== undefined && insertion !== undefined) {
     return boreToGround({ kind: "hosel", hoselLengthMm: millimetres(hosel.value), insertionDepthMm: millimetres(insertion.value) });
@@ -45,7 +45,7 @@ const changed = (written: WrittenNumber | undefined, standing: number | null): n
   written?.change === true ? (standing === null ? null : standing + written.value) : (written?.value ?? standing);
 
 /** Puts together what a cut depends on; `club` is the one on record the question is about, another shaft does not take over its cut. */
-export function trimInputs(values: TrimValues, parts: PartsOfRecord, club: SpecClub | null, keepsShaft: boolean): TrimInputs {
+export function trimInputs(values: TrimValues, parts: Omit<PartsOfRecord, "sleeve">, club: SpecClub | null, keepsShaft: boolean): TrimInputs {
   const cut = keepsShaft ? club : null;
   const { shaft, grip } = parts;
   const capMm = values.cap?.value ?? grip?.capMm ?? null;
