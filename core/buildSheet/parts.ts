@@ -1,5 +1,7 @@
+import type { Bend } from "../head/afterBend.ts";
+import type { HeadConstruction, HeadMaterial } from "../head/bendLimits.ts";
 import type { ClubFamily, Hand, Id } from "../kinds.ts";
-import type { Degrees, Grams, Millimetres } from "../quantity/units.ts";
+import type { CyclesPerMinute, Degrees, Grams, Millimetres } from "../quantity/units.ts";
 
 /** A head's model: what every head of it shares. Lengths in mm. */
 export interface HeadModel {
@@ -15,6 +17,10 @@ export interface HeadModel {
   readonly grind: string | null;
   /** On the list for play at events that keep one; null when no list applies. */
   readonly listedForPlay: boolean | null;
+  /** What decides how far it may be bent; left out or null, its kind of club decides. */
+  readonly material?: HeadMaterial | null;
+  readonly construction?: HeadConstruction | null;
+  readonly makerBendLimitDeg?: Degrees | null;
 }
 
 /** One head in a drawer, measured bare at zero sleeve tilt: soled loft and face (open positive), design lie, in degrees. */
@@ -30,8 +36,10 @@ export interface MeasuredHead {
   readonly bounceDeg: Degrees | null;
   readonly massG: Grams;
   readonly place: string;
-  /** True when the head lies in the truck that builds. */
+  /** True when the head lies in the truck that builds and is nobody else's: another player's bin is left alone. */
   readonly here: boolean;
+  /** Every bend it has had; left out, none is known. */
+  readonly bends?: readonly Bend[];
 }
 
 /** A loft sleeve: an adapter whose bore is tilted against its axis. */
@@ -61,6 +69,24 @@ export interface ShaftModel {
   readonly rawMassG: Grams;
   readonly balanceFromTipMm: Millimetres;
   readonly material: "graphite" | "steel";
+  /** Raw, in the shop's own clamp set-up; left out or null, never read. */
+  readonly frequencyCpm?: CyclesPerMinute | null;
+}
+
+/** A shaft that is no longer raw, as prepared: trimmed at the tip, bonded to a sleeve, or cut and used before. */
+export interface ShaftPiece {
+  readonly id: Id<"shaftPiece">;
+  readonly model: ShaftModel;
+  readonly state: "tipped" | "sleeved" | "used";
+  readonly tipTrimMm: Millimetres;
+  /** The sleeve bonded to it, and where its logo is at that sleeve's standard mark; null when unknown. */
+  readonly sleeve: SleeveModel | null;
+  readonly logo: "up" | "down" | null;
+  /** From tip to butt as it is now; null while the butt is uncut. */
+  readonly cutLengthMm: Millimetres | null;
+  readonly place: string;
+  readonly placeId: Id<"place">;
+  readonly inPlayersBin: boolean;
 }
 
 /** A grip; `centreFromCapMm` is its centre of mass below the end of the cap, `capMm` the thickness of the cap. */
@@ -98,4 +124,12 @@ export interface PartsInReach {
   readonly shafts: readonly Stocked<ShaftModel>[];
   readonly grips: readonly Stocked<GripModel>[];
   readonly weights: readonly Stocked<WeightModel>[];
+  /** Prepared shafts in this truck; left out, there are none. */
+  readonly pieces?: readonly ShaftPiece[];
+  /** What lies in other trucks and at home base, each with its place; left out, nothing is known of it. */
+  readonly elsewhere?: {
+    readonly sleeves: readonly Stocked<SleeveModel>[];
+    readonly shafts: readonly Stocked<ShaftModel>[];
+    readonly grips: readonly Stocked<GripModel>[];
+  };
 }

@@ -84,10 +84,12 @@ export const sheet = sqliteTable(
     orderId: integer("order_id").$type<Id<"order">>().notNull(),
     revision: integer("revision").notNull(),
     club: text("club").notNull(),
+    /** Which of several alike it is, counting from 1: `2 drivers` are two sheets. */
+    copy: integer("copy").notNull().default(1),
     plan: text("plan").notNull(),
   },
   (table) => [
-    unique().on(table.orderId, table.revision, table.club),
+    unique().on(table.orderId, table.revision, table.club, table.copy),
     foreignKey({ columns: [table.orderId, table.revision], foreignColumns: [orderRevision.orderId, orderRevision.revision] }),
     check("sheet_plan_json", sql`json_valid(${table.plan})`),
   ],

@@ -1,7 +1,7 @@
 import { sql } from "drizzle-orm";
 import { check, index, integer, real, sqliteTable, text, unique, uniqueIndex } from "drizzle-orm/sqlite-core";
 import type { Id, Instant } from "../../core/kinds.ts";
-import { sheet } from "./orders.ts";
+import { buildOrder, sheet } from "./orders.ts";
 import { person, player, truck } from "./people.ts";
 
 export const place = sqliteTable("place", {
@@ -54,6 +54,79 @@ export const head = sqliteTable(
   (table) => [index("head_model").on(table.modelId, table.hand)],
 );
 
+/** A bend a head has had: metal hardens, so every one counts. Weaker and upright positive. */
+export const headBend = sqliteTable(
+  "head_bend",
+  {
+    id: integer("id").primaryKey({ autoIncrement: true }),
+    headId: integer("head_id")
+      .$type<Id<"head">>()
+      .notNull()
+      .references(() => head.id),
+    loftChangeDeg: real("loft_change_deg").notNull(),
+    lieChangeDeg: real("lie_change_deg").notNull(),
+    personId: integer("person_id")
+      .$type<Id<"person">>()
+      .notNull()
+      .references(() => person.id),
+    at: integer("at").$type<Instant>().notNull(),
+  },
+  (table) => [index("head_bend_head").on(table.headId)],
+);
+
+/** A shaft that is no longer raw: one piece by itself, as prepared. Null place: it is in a club. */
+export const shaftPiece = sqliteTable(
+  "shaft_piece",
+  {
+    id: integer("id").$type<Id<"shaftPiece">>().primaryKey({ autoIncrement: true }),
+    modelId: integer("model_id")
+      .$type<Id<"partModel">>()
+      .notNull()
+      .references(() => partModel.id),
+    state: text("state", { enum: ["tipped", "sleeved", "used"] }).notNull(),
+    tipTrimMm: real("tip_trim_mm").notNull(),
+    /** The sleeve bonded to it, and the logo at that sleeve's standard mark. */
+    sleeveModelId: integer("sleeve_model_id")
+      .$type<Id<"partModel">>()
+      .references(() => partModel.id),
+    logo: text("logo", { enum: ["up", "down"] }),
+    /** From tip to butt as it is now; null while the butt is uncut. */
+    cutLengthMm: real("cut_length_mm"),
+    placeId: integer("place_id")
+      .$type<Id<"place">>()
+      .references(() => place.id),
+    addedAt: integer("added_at").$type<Instant>().notNull(),
+    retiredAt: integer("retired_at").$type<Instant>(),
+  },
+  (table) => [index("shaft_piece_model").on(table.modelId)],
+);
+
+/** What was taken from a player's bin and is owed back to it. */
+export const replenishment = sqliteTable(
+  "replenishment",
+  {
+    id: integer("id").$type<Id<"replenishment">>().primaryKey({ autoIncrement: true }),
+    placeId: integer("place_id")
+      .$type<Id<"place">>()
+      .notNull()
+      .references(() => place.id),
+    partModelId: integer("part_model_id")
+      .$type<Id<"partModel">>()
+      .notNull()
+      .references(() => partModel.id),
+    quantity: integer("quantity").notNull(),
+    orderId: integer("order_id")
+      .$type<Id<"order">>()
+      .references(() => buildOrder.id),
+    at: integer("at").$type<Instant>().notNull(),
+    refilledAt: integer("refilled_at").$type<Instant>(),
+    refilledById: integer("refilled_by_id")
+      .$type<Id<"person">>()
+      .references(() => person.id),
+  },
+  (table) => [index("replenishment_owed").on(table.placeId, table.refilledAt)],
+);
+
 /** Append-only ledger: what is in a place is the sum of its entries. */
 export const stockEntry = sqliteTable(
   "stock_entry",
@@ -91,6 +164,9 @@ export const reservation = sqliteTable(
     partModelId: integer("part_model_id")
       .$type<Id<"partModel">>()
       .references(() => partModel.id),
+    pieceId: integer("piece_id")
+      .$type<Id<"shaftPiece">>()
+      .references(() => shaftPiece.id),
     placeId: integer("place_id")
       .$type<Id<"place">>()
       .references(() => place.id),
@@ -99,7 +175,8 @@ export const reservation = sqliteTable(
   },
   (table) => [
     uniqueIndex("reservation_one_head").on(table.headId).where(sql`state = 'held'`),
+    uniqueIndex("reservation_one_piece").on(table.pieceId).where(sql`state = 'held'`),
     index("reservation_sheet").on(table.sheetId),
-    check("reservation_one_thing", sql`(${table.headId} IS NULL) <> (${table.partModelId} IS NULL)`),
+    check("reservation_one_thing", sql`(${table.headId} IS NOT NULL) + (${table.partModelId} IS NOT NULL) + (${table.pieceId} IS NOT NULL) = 1`),
   ],
 );
