@@ -10,6 +10,7 @@ import { instantIn, readLocalTime } from "./boundary/week/localTime.ts";
 import { type DiscordSettings, readEnvironment } from "./config/environment.ts";
 import { readStartOptions, type StartOptions } from "./config/startOptions.ts";
 import { openWeek } from "./openWeek.ts";
+import { keepFilesIn } from "./rehearsal/keepFiles.ts";
 import { runRehearsal } from "./rehearsal/rehearsal.ts";
 import { openScreen } from "./rehearsal/screen.ts";
 import { rehearsalClock, rehearsalWorld } from "./rehearsalBot.ts";
@@ -38,7 +39,7 @@ async function main(): Promise<0 | 1 | 2> {
     if (environment.token !== null && environment.discord !== null) {
       return await chat(options, environment.token, environment.discord, (error, doing) => log.error({ err: error, doing }));
     }
-    return await rehearse(options, fresh ?? options.data ?? "data", terminal, (error, reference) => log.error({ err: error, reference }));
+    return await rehearse(options, fresh, terminal, (error, reference) => log.error({ err: error, reference }));
   } catch (error) {
     return fail(error instanceof DatabaseRefusal ? error.message : `Rangecall stopped: ${error instanceof Error ? error.message : String(error)}`);
   } finally {
@@ -65,9 +66,18 @@ async function chat(options: StartOptions, token: string, settings: DiscordSetti
   }
 }
 
+/** Made on first use; it outlives a database made for one script, as people open its files afterwards. */
+function temporaryFolder(): () => string {
+  let made: string | null = null;
+  return () => {
+    made ??= mkdtempSync(join(tmpdir(), "rangecall-files-"));
+    return made;
+  };
+}
+
 async function rehearse(
   options: StartOptions,
-  folder: string,
+  fresh: string | null,
   terminal: boolean,
   log: (error: unknown, reference: string) => void,
 ): Promise<0 | 1 | 2> {
@@ -75,6 +85,7 @@ async function rehearse(
   if (options.at !== null && at === null) {
     return fail(`--at ${options.at} is not read: such as 2027-05-03T07:00`);
   }
+  const folder = fresh ?? options.data ?? "data";
   const opened = await openDatabase({ path: join(folder, "rangecall.sqlite"), create: true, now: instant(Date.now()), migrationsFolder });
   try {
     const week = await openWeek(
@@ -92,6 +103,7 @@ async function rehearse(
       json: options.json,
       now: clock.now,
       zoneOf: (channel) => world[0]?.zoneOf(channel) ?? "UTC",
+      keepFiles: keepFilesIn(fresh === null ? () => join(folder, "files") : temporaryFolder()),
     });
     const joined = rehearsalWorld(opened.db, screen, log);
     world.push(joined);

@@ -4,9 +4,13 @@ import { calc } from "./commands/calc.ts";
 import { fill } from "./commands/fill.ts";
 import { filled } from "./commands/filled.ts";
 import { help } from "./commands/help.ts";
+import { match } from "./commands/match.ts";
 import { measured } from "./commands/measured.ts";
 import { orderAccept } from "./commands/orderAccept.ts";
+import { orderArrived } from "./commands/orderArrived.ts";
 import { orderBag } from "./commands/orderBag.ts";
+import { orderBring } from "./commands/orderBring.ts";
+import { orderBuild } from "./commands/orderBuild.ts";
 import { orderChange } from "./commands/orderChange.ts";
 import { orderConfirm } from "./commands/orderConfirm.ts";
 import { orderDrop } from "./commands/orderDrop.ts";
@@ -14,6 +18,8 @@ import { orderForm } from "./commands/orderForm.ts";
 import { orderHandover } from "./commands/orderHandover.ts";
 import { orderHeads } from "./commands/orderHeads.ts";
 import { orderHold } from "./commands/orderHold.ts";
+import { orderListed } from "./commands/orderListed.ts";
+import { orderLooks } from "./commands/orderLooks.ts";
 import { orderMend } from "./commands/orderMend.ts";
 import { orderNew } from "./commands/orderNew.ts";
 import { orderResume } from "./commands/orderResume.ts";
@@ -25,6 +31,7 @@ import { stamped } from "./commands/stamped.ts";
 import { stepDone } from "./commands/stepDone.ts";
 import { stepGlue } from "./commands/stepGlue.ts";
 import { stepStart } from "./commands/stepStart.ts";
+import { stock } from "./commands/stock.ts";
 import { where } from "./commands/where.ts";
 
 /** Everything people can do. */
@@ -34,7 +41,9 @@ export const commands: readonly Command[] = [
   orderMend,
   orderChange,
   orderHeads,
+  orderBring,
   orderConfirm,
+  orderBuild,
   orderDrop,
   orderRevise,
   orderHold,
@@ -44,8 +53,11 @@ export const commands: readonly Command[] = [
   stepGlue,
   stepDone,
   measured,
+  orderLooks,
   orderAccept,
+  orderArrived,
   orderHandover,
+  orderListed,
   orderBag,
   where,
   board,
@@ -54,6 +66,8 @@ export const commands: readonly Command[] = [
   filled,
   owed,
   stamped,
+  match,
+  stock,
   calc,
   help,
 ];

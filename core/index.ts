@@ -68,6 +68,7 @@ export { afterBend } from "./head/afterBend.ts";
 export { aimOfLieError } from "./head/aimOfLieError.ts";
 export type * from "./head/attitude.ts";
 export { attitudeOf, bondedAttitude } from "./head/attitudeOf.ts";
+export { bareHeadOf } from "./head/bareHeadOf.ts";
 export { bendAllowed } from "./head/bendAllowed.ts";
 export { bendFor } from "./head/bendFor.ts";
 export { defaultBendLimits } from "./head/bendLimits.ts";

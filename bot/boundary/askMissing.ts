@@ -1,4 +1,5 @@
 import { clubAt } from "./clubAt.ts";
+import { NO_BAG } from "./fillSets.ts";
 import { nearestNames } from "./nearestNames.ts";
 import { ask, asOptions, type Notepad, placeOf, wordAt } from "./notepad.ts";
 import { playersAt } from "./playerNames.ts";
@@ -6,7 +7,7 @@ import type { Place } from "./reading.ts";
 
 const FURTHEST_PLAYER_WORD = 60;
 
-const clubChoices: readonly string[] = ["driver", "3w", "5w", "4h", "7i", "pw", "sw", "putter"];
+export const clubChoices: readonly string[] = ["driver", "3w", "5w", "4h", "7i", "pw", "sw", "putter"];
 
 function wholeWords(pad: Notepad): Place {
   return placeOf(pad, 0, Math.max(1, Math.min(pad.end, pad.kind === null ? 1 : 2)));
@@ -14,14 +15,14 @@ function wholeWords(pad: Notepad): Place {
 
 export function askMissing(pad: Notepad): void {
   if (pad.player === null && !pad.playerAsked) askPlayer(pad);
-  if (pad.clubs.length === 0 && !pad.clubAsked && pad.kind !== "check") {
+  if (pad.clubs.length === 0 && !pad.clubAsked) {
     const place = pad.player === null ? wholeWords(pad) : playerPlace(pad);
     const before = pad.text.slice(place.from, place.to);
     ask(
       pad,
       "which-club",
       place,
-      clubChoices.join(", "),
+      pad.kind === "check" ? NO_BAG : clubChoices.join(", "),
       clubChoices.map((club) => ({ label: club, replacement: `${before} ${club}` })),
     );
   }

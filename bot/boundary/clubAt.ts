@@ -1,10 +1,14 @@
 import { type ClubName, clubFamily } from "../../core/kinds.ts";
+import { own } from "./own.ts";
 import type { Word } from "./wordsOf.ts";
+
+/** A set named by a word alone; which clubs it is depends on the bag. */
+export type ClubSet = "irons" | "woods" | "hybrids" | "wedges" | "bag";
 
 /** What a club's words at a place say: clubs, a word that needs a choice, or a number no club has. */
 export type ClubHit =
   | { readonly kind: "clubs"; readonly clubs: readonly ClubName[]; readonly next: number }
-  | { readonly kind: "which"; readonly choices: readonly string[]; readonly next: number }
+  | { readonly kind: "which"; readonly choices: readonly string[]; readonly set: ClubSet | null; readonly next: number }
   | { readonly kind: "unknown"; readonly nearest: readonly string[]; readonly next: number };
 
 const whole: Readonly<Record<string, string>> = {
@@ -68,9 +72,9 @@ const bareFamilies: Readonly<Record<string, readonly string[]>> = {
   wedge: ["gw", "sw", "lw"],
   wedges: ["gw", "sw", "lw"],
 };
+const sets: Readonly<Record<string, ClubSet>> = { irons: "irons", woods: "woods", hybrids: "hybrids", wedges: "wedges" };
 const setOrder = ["1i", "2i", "3i", "4i", "5i", "6i", "7i", "8i", "9i", "pw", "gw", "sw", "lw"];
 const spelled = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
-const own = <T>(record: Readonly<Record<string, T>>, key: string): T | null => (Object.hasOwn(record, key) ? (record[key] ?? null) : null);
 const near = (word: Word | undefined): word is Word => word !== undefined && (word.gap === "space" || word.gap === "tight");
 const club = (name: string): ClubName => name as ClubName;
 
@@ -135,7 +139,7 @@ export function clubAt(words: readonly Word[], at: number): ClubHit | null {
   const number = numberedAt(words, at);
   if (number !== null) return number;
   const choices = own(bareFamilies, text);
-  return choices === null ? null : { kind: "which", choices, next: at + 1 };
+  return choices === null ? null : { kind: "which", choices, set: own(sets, text), next: at + 1 };
 }
 
 /** The wedge a bare loft such as `56` is called in a bag: common practice, no source. */

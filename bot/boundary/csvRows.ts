@@ -23,8 +23,11 @@ interface CsvRecord {
   readonly info: Info;
 }
 
-/** Reads one CSV file of known columns: every fault of shape, by row and column. Rows with a fault are left out. */
-export function csvRows(file: string, bytes: Uint8Array, columns: readonly string[]): CsvReading {
+/**
+ * Reads one CSV file of known columns, of which the optional ones may be left out: every fault of shape, by row and column.
+ * Rows with a fault are left out.
+ */
+export function csvRows(file: string, bytes: Uint8Array, columns: readonly string[], optional: ReadonlySet<string> = new Set()): CsvReading {
   const fault = (accepted: string, row: number | null = null): CsvReading => ({
     rows: [],
     faults: [{ file, row, column: null, written: null, accepted }],
@@ -37,7 +40,7 @@ export function csvRows(file: string, bytes: Uint8Array, columns: readonly strin
   const [header, ...body] = records;
   if (header === undefined) return fault(`a header: ${columns.join(",")}`);
   if (body.length > MAX_ROWS) return fault(`at most ${MAX_ROWS.toLocaleString("en-GB")} rows under the header`);
-  const headerFaults = faultsOfHeader(file, header.record, columns);
+  const headerFaults = faultsOfHeader(file, header.record, columns, optional);
   if (headerFaults.length > 0) return { rows: [], faults: headerFaults };
   return rowsUnder(file, header.record, body);
 }
@@ -60,7 +63,7 @@ function parsed(text: string): readonly CsvRecord[] | { readonly row: number; re
   }
 }
 
-function faultsOfHeader(file: string, header: readonly string[], columns: readonly string[]): WeekFault[] {
+function faultsOfHeader(file: string, header: readonly string[], columns: readonly string[], optional: ReadonlySet<string>): WeekFault[] {
   if (header.length > MAX_COLUMNS) {
     return [{ file, row: 1, column: null, written: `${header.length} columns`, accepted: `the columns ${columns.join(", ")}` }];
   }
@@ -73,7 +76,7 @@ function faultsOfHeader(file: string, header: readonly string[], columns: readon
     else if (header.indexOf(name) !== at) add(name, name, "each column once");
   }
   const written = new Set(header);
-  for (const column of columns) if (!written.has(column)) add(column, null, `the column ${column}`);
+  for (const column of columns) if (!written.has(column) && !optional.has(column)) add(column, null, `the column ${column}`);
   return faults;
 }
 

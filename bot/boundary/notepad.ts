@@ -1,9 +1,10 @@
 import type { Amount, BroughtBy, ByWish, Clauses, Destination, Like, Purpose, Wish } from "../../core/buildSheet/buildRequest.ts";
 import { type ClubFamily, type ClubName, clubFamily, type OrderKind } from "../../core/kinds.ts";
 import { MM_PER_INCH } from "../../core/quantity/units.ts";
+import type { ClubSet } from "./clubAt.ts";
 import { nearestNumbers } from "./nearestNumbers.ts";
 import { changeRangeOf, type RangedQuantity, rangeOf } from "./quantityRanges.ts";
-import type { Mending, NamedPlayer, Place, Problem, ProblemCode, ReadingContext } from "./reading.ts";
+import type { GaugedQuantity, Mending, NamedPlayer, Place, Problem, ProblemCode, ReadingContext } from "./reading.ts";
 import type { Word } from "./wordsOf.ts";
 
 /** What a reader has noted of a message so far. Readers take a word's index and return the index after what they read. */
@@ -14,6 +15,8 @@ export interface Notepad {
   readonly context: ReadingContext;
   readonly mode: "order" | "revise" | "measured";
   readonly kind: OrderKind | null;
+  /** The word the kind was named by, null when none was or it stood elsewhere than first. */
+  readonly kindAt: number | null;
   readonly wishes: Map<string, { readonly wish: Wish<unknown>; readonly place: Place }>;
   readonly problems: Problem[];
   readonly mendings: Mending[];
@@ -27,6 +30,12 @@ export interface Notepad {
   playerAsked: boolean;
   readonly clubs: ClubName[];
   clubAsked: boolean;
+  /** Sets named by a word alone, filled from the player's bag once all words are read. */
+  readonly sets: NamedSet[];
+  /** Clubs left out of those sets. */
+  readonly except: ClubName[];
+  /** Clubs that leave the bag. */
+  readonly out: ClubName[];
   count: number;
   like: Like | null;
   by: Wish<ByWish> | null;
@@ -47,12 +56,20 @@ export interface Notepad {
   nearLooks: number;
 }
 
+/** `irons`, `woods`, `whole bag`: which clubs of it the player has is on record. */
+export interface NamedSet {
+  readonly set: ClubSet;
+  readonly choices: readonly string[];
+  readonly from: number;
+  readonly next: number;
+}
+
 const MOST_NEAR_LOOKS = 24;
 
 export type Reader = (pad: Notepad, at: number) => number;
 export type Option = Problem["options"][number];
 
-export function newNotepad(text: string, words: readonly Word[], context: ReadingContext, rest: Pick<Notepad, "mode" | "kind">): Notepad {
+export function newNotepad(text: string, words: readonly Word[], context: ReadingContext, rest: Pick<Notepad, "mode" | "kind" | "kindAt">): Notepad {
   return {
     text,
     words: [...words],
@@ -70,6 +87,9 @@ export function newNotepad(text: string, words: readonly Word[], context: Readin
     playerAsked: false,
     clubs: [],
     clubAsked: false,
+    sets: [],
+    except: [],
+    out: [],
     count: 1,
     like: null,
     by: null,
@@ -114,6 +134,15 @@ export function mend(pad: Notepad, from: number, next: number, read: string, why
 
 /** Writes a clause down; the same clause with another value is asked. */
 export function wish<K extends keyof Clauses>(pad: Notepad, key: K, value: NonNullable<Clauses[K]>["value"], from: number, next: number): void {
+  writeDown(pad, key, value, from, next);
+}
+
+/** Writes down what only a gauge reads; the same with another value is asked. */
+export function gauged(pad: Notepad, key: GaugedQuantity, value: number, from: number, next: number): void {
+  writeDown(pad, key, { kind: "exactly", value } satisfies Amount, from, next);
+}
+
+function writeDown(pad: Notepad, key: string, value: unknown, from: number, next: number): void {
   const before = pad.wishes.get(key);
   const asWritten = typed(pad, from, next);
   if (before === undefined) pad.wishes.set(key, { wish: { value, asWritten }, place: placeOf(pad, from, next) });

@@ -1,3 +1,4 @@
+import { own } from "./own.ts";
 import type { Word } from "./wordsOf.ts";
 
 export type WrittenUnit = "in" | "mm" | "deg" | "g" | "point" | "mark" | "wrap";
@@ -73,7 +74,6 @@ const numberShape = /^([+-]?)(\d{1,6}(?:\.\d{1,6})?|\.\d{1,6})([a-z]{0,3})$/;
 const fractionShape = /^([+-]?)(\d{1,2})\/(\d{1,2})([a-z]{0,3})$/;
 const hyphenShape = /^(\d{1,4})-(\d{1,2}\/\d{1,2})$/;
 
-const own = <T>(record: Readonly<Record<string, T>>, key: string): T | null => (Object.hasOwn(record, key) ? (record[key] ?? null) : null);
 const near = (word: Word | undefined): word is Word => word !== undefined && (word.gap === "space" || word.gap === "tight");
 
 interface Part {

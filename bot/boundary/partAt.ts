@@ -20,6 +20,7 @@ const sameWords: Readonly<Record<string, string>> = {
   regular: "r",
   reg: "r",
   xstiff: "x",
+  relief: "relieved",
 };
 
 /** `60x` is two words, `heel-relieved` too; flexes and sizes in one spelling. */

@@ -1,5 +1,6 @@
-import type { BroughtBy, Destination, Purpose } from "../../core/buildSheet/buildRequest.ts";
+import type { Destination, Purpose } from "../../core/buildSheet/buildRequest.ts";
 import { ask, type Notepad, placeOf, wordAt } from "./notepad.ts";
+import { own } from "./own.ts";
 import { skipAll } from "./skipAll.ts";
 
 const destinations: Readonly<Record<string, Destination>> = {
@@ -19,8 +20,6 @@ const purposes: Readonly<Record<string, Purpose>> = {
   testing: "test",
   trial: "test",
 };
-
-const own = <T>(record: Readonly<Record<string, T>>, key: string): T | null => (Object.hasOwn(record, key) ? (record[key] ?? null) : null);
 
 /** `to range`, `send to locker`, `to test`. */
 export function readTo(pad: Notepad, at: number): number {
@@ -50,33 +49,4 @@ export function readPurpose(pad: Notepad, at: number): number {
   if (!led && purpose === "gamer" && pad.like === null) return at;
   pad.purpose = purpose;
   return named + 1;
-}
-
-const bringers: Readonly<Record<string, BroughtBy>> = {
-  caddie: "caddie",
-  caddy: "caddie",
-  player: "player",
-  he: "player",
-  she: "player",
-  rep: "rep",
-  i: "rep",
-  me: "rep",
-};
-
-const brings = new Set(["brings", "bringing", "bring", "has", "drops", "dropping", "have"]);
-
-/** `caddie brings it`, `brought by rep`, `in the truck`. */
-export function readBroughtBy(pad: Notepad, at: number): number {
-  const word = wordAt(pad, at);
-  const truck = word === "in" ? skipAll(pad, at + 1, ["the", "our"]) : at;
-  if (truck > at && wordAt(pad, truck) === "truck") {
-    pad.broughtBy = "inTruck";
-    return truck + 1;
-  }
-  const who = own(bringers, word === "brought" && wordAt(pad, at + 1) === "by" ? wordAt(pad, at + 2) : word);
-  if (who === null) return at;
-  const verb = word === "brought" ? at + 2 : skipAll(pad, at + 1, ["is", "will", "ll"]);
-  if (word !== "brought" && !brings.has(wordAt(pad, verb))) return at;
-  pad.broughtBy = who;
-  return wordAt(pad, verb + 1) === "it" ? verb + 2 : verb + 1;
 }

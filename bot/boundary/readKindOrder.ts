@@ -1,11 +1,15 @@
 import type { OrderKind } from "../../core/kinds.ts";
 import { type Message, withoutGo } from "./message.ts";
 import { ask, mend, type Notepad, newNotepad, placeOf, wordAt } from "./notepad.ts";
+import { readFreeOrder } from "./readFreeOrder.ts";
 import type { MessageReading, ReadingContext } from "./reading.ts";
 import { takeRestOfLine } from "./readRestOfLine.ts";
 import { readWords } from "./readWords.ts";
 import { settle } from "./settle.ts";
 import { readClub, readPlayer } from "./whoAndWhat.ts";
+
+/** Kinds of work described in words of one's own. */
+const described: ReadonlySet<OrderKind> = new Set<OrderKind>(["repair", "broke", "grind"]);
 
 /** Reads a message whose kind of work was named; its words start at `start`. */
 export function readKindOrder(
@@ -16,9 +20,10 @@ export function readKindOrder(
   const { words, goFrom } = withoutGo(message.words);
   const isLed = kind.start > kind.at;
   const readable = isLed ? words : words.filter((_, at) => at !== kind.at);
-  const pad = newNotepad(message.text, readable, context, { mode: "order", kind: kind.kind });
+  const pad = newNotepad(message.text, readable, context, { mode: "order", kind: kind.kind, kindAt: isLed ? kind.at : null });
   if (kind.misspelt) mend(pad, kind.at, kind.at + 1, kind.kind, "misspelt");
   if (kind.kind === "stamp") readStampOrder(pad, kind.start);
+  else if (described.has(kind.kind)) readFreeOrder(pad, kind.start);
   else readWords(pad, kind.start);
   return settle(pad, kind.kind, goFrom);
 }

@@ -11,8 +11,16 @@ import { isClauseWord, isFiller, kindOfWord } from "./vocabulary.ts";
 import { type Word, wordsOf } from "./wordsOf.ts";
 
 const LONGEST_MESSAGE = 2_000;
+const MOST_ARTICLES = 5;
 const openers = new Set("please pls plz hey hi ok and can could you we need to just new order guys".split(" "));
-const articles = new Set("a an the his her me us my our new another please pls up bag full all of".split(" "));
+const articles = new Set(
+  "a an the his her me us my our new another please pls up of all full whole entire lost bag set 14 clubs everything".split(" "),
+);
+
+/** Kinds whose player may follow `for` with the club left out: `build for toll`, `check bag for toll`. */
+const bringsFor: ReadonlySet<OrderKind> = new Set<OrderKind>(["build", "check"]);
+
+const breaks = new Set(["broke", "broken", "snapped", "cracked"]);
 
 interface NamedKind {
   readonly kind: OrderKind;
@@ -25,12 +33,13 @@ interface NamedKind {
 function kindAt(words: readonly Word[], context: ReadingContext): NamedKind | null {
   let at = 0;
   while (at < 4 && openers.has(words[at]?.text ?? "")) at += 1;
-  const broke = brokeAfterPlayer(words, at, context);
-  if (broke !== null) return broke;
+  const named = brokeAfterPlayer(words, at, context) ?? bagCheckAt(words, at, context);
+  if (named !== null) return named;
   const kind = kindOfWord(words[at]?.text ?? "");
   if (kind === null) return null;
   let next = at + 1;
-  while (next < at + 4 && (articles.has(words[next]?.text ?? "") || (kind.kind === "build" && words[next]?.text === "for"))) next += 1;
+  while (next <= at + MOST_ARTICLES && (articles.has(words[next]?.text ?? "") || (bringsFor.has(kind.kind) && words[next]?.text === "for")))
+    next += 1;
   if (!countsBefore(words, next, kind, context)) return null;
   return { ...kind, at, start: at + 1 };
 }
@@ -53,13 +62,36 @@ function countsBefore(
   return clubAt(words, next + 1) !== null || clubAt(words, next + 2) !== null;
 }
 
-/** `toll broke his driver`. */
+/** `toll broke his driver`, `tolls driver snapped`. */
 function brokeAfterPlayer(words: readonly Word[], at: number, context: ReadingContext): NamedKind | null {
   const player = playersAt(words, at, context.players);
-  if (player === null || !["broke", "snapped", "cracked"].includes(words[player.next]?.text ?? "")) return null;
-  const club = ["his", "her", "the"].includes(words[player.next + 1]?.text ?? "") ? player.next + 2 : player.next + 1;
+  if (player === null) return null;
+  const named = clubAt(words, player.next);
+  const broken = named?.kind === "clubs" ? named.next : player.next;
+  if (broken > player.next && breaks.has(words[broken]?.text ?? "")) return { kind: "broke", misspelt: false, at: broken, start: at };
+  const verb = ["has", "just", "have"].reduce((next, aside) => (words[next]?.text === aside ? next + 1 : next), player.next);
+  if (!breaks.has(words[verb]?.text ?? "")) return null;
+  const club = ["his", "her", "the"].includes(words[verb + 1]?.text ?? "") ? verb + 2 : verb + 1;
   if (clubAt(words, club)?.kind !== "clubs") return null;
-  return { kind: "broke", misspelt: false, at: player.next, start: at };
+  return { kind: "broke", misspelt: false, at: verb, start: at };
+}
+
+/** `bag check toll`, `toll bag check by 3`. */
+function bagCheckAt(words: readonly Word[], at: number, context: ReadingContext): NamedKind | null {
+  const checkFrom = (bag: number): number | null => {
+    if (words[bag]?.text === "bagcheck") return bag;
+    return words[bag]?.text === "bag" && words[bag + 1]?.text === "check" ? bag + 1 : null;
+  };
+  const led = checkFrom(at);
+  if (led !== null) {
+    const name = ["for", "on", "of"].includes(words[led + 1]?.text ?? "") ? led + 2 : led + 1;
+    return playersAt(words, name, context.players) === null ? null : { kind: "check", misspelt: false, at: led, start: led + 1 };
+  }
+  const player = playersAt(words, at, context.players);
+  const check = player === null ? null : checkFrom(player.next);
+  const behind = check === null ? "" : (words[check + 1]?.text ?? "");
+  const isOrder = behind === "" || isFiller(behind) || isClauseWord(behind) || ["asap", "he", "she", "caddie"].includes(behind);
+  return check !== null && isOrder ? { kind: "check", misspelt: false, at: check, start: at } : null;
 }
 
 function tooLong(text: string, context: ReadingContext): MessageReading {

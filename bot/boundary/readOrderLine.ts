@@ -1,8 +1,8 @@
-import { askUnread } from "./askUnread.ts";
 import { clubAt } from "./clubAt.ts";
 import { type Message, withoutGo } from "./message.ts";
-import { ask, newNotepad, placeOf, wordAt } from "./notepad.ts";
-import type { MeasuredValue, MessageReading, ReadingContext } from "./reading.ts";
+import { newNotepad, wordAt } from "./notepad.ts";
+import type { MessageReading, ReadingContext } from "./reading.ts";
+import { readMeasured } from "./readMeasured.ts";
 import { readWords } from "./readWords.ts";
 import { clausesOf, mendingsOf, problemsOf } from "./settle.ts";
 import type { Word } from "./wordsOf.ts";
@@ -68,43 +68,11 @@ function verbReading(
   return { kind: verb, number, reason: reason === "" ? null : reason };
 }
 
-const measurable = [
-  "squaredLoftDeg",
-  "soledFaceDeg",
-  "seatedLieDeg",
-  "lengthMm",
-  "swingWeightPoints",
-  "totalMassG",
-  "headMassG",
-  "bounceDeg",
-  "wraps",
-] as const;
-
-/** The technician's line: every value exact; anything else in it is asked. */
-function readMeasured(message: Message, context: ReadingContext, hit: { readonly number: number; readonly next: number }): MessageReading | null {
-  const pad = newNotepad(message.text, withoutGo(message.words).words, context, { mode: "measured", kind: null });
-  readWords(pad, hit.next);
-  const clauses = clausesOf(pad);
-  const values: MeasuredValue[] = [];
-  for (const quantity of measurable) {
-    const wish = clauses[quantity];
-    if (wish === undefined) continue;
-    if (wish.value.kind === "exactly") values.push({ quantity, value: wish.value.value, asWritten: wish.asWritten });
-    else ask(pad, "value-unreadable", pad.wishes.get(quantity)?.place ?? placeOf(pad, 0, 1), "the value as measured");
-  }
-  if (!context.isOpenOrder(hit.number) && values.length === 0) return null;
-  askUnread(pad);
-  if (values.length === 0 && pad.problems.length === 0)
-    ask(pad, "nothing-to-do", placeOf(pad, 0, pad.end), "loft 9.2 face 0.4 swing d3 length 45 1/4 total 318");
-  if (pad.problems.length > 0) return problemsOf(pad, null);
-  return { kind: "measured", number: hit.number, values, mendings: mendingsOf(pad) };
-}
-
 /** `57 make it d4`: counts only when that order is open here and every word reads; a value out of range is asked. */
 export function readRevision(message: Message, context: ReadingContext): MessageReading | null {
   const hit = numberOf(message.words, 0);
   if (hit === null || !context.isOpenOrder(hit.number) || clubAt(message.words, 0)?.kind === "clubs" || message.asks) return null;
-  const pad = newNotepad(message.text, withoutGo(message.words).words, context, { mode: "revise", kind: null });
+  const pad = newNotepad(message.text, withoutGo(message.words).words, context, { mode: "revise", kind: null, kindAt: null });
   pad.last = "clause";
   readWords(pad, hit.next);
   const written =

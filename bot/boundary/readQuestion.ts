@@ -1,79 +1,31 @@
-import type { ClubName } from "../../core/kinds.ts";
-import { type ClubHit, clubAt } from "./clubAt.ts";
+import { asksStock } from "./asksStock.ts";
+import { clubAt } from "./clubAt.ts";
+import type { Message } from "./message.ts";
 import { playersAt } from "./playerNames.ts";
-import type { LiveQuestion, NamedPlayer, ReadingContext } from "./reading.ts";
-import type { Word, Words } from "./wordsOf.ts";
+import { subjectOf } from "./questionSubject.ts";
+import type { LiveQuestion, ReadingContext } from "./reading.ts";
+import { readMatchQuestion } from "./readMatchQuestion.ts";
+import type { Word } from "./wordsOf.ts";
 
 const owedShape =
   /^(what (do|does|else do) (we|the truck) (still )?owe|whats (still )?owed|what is (still )?owed|owed|anything (still )?owed|what are we owing)( |$)/;
 const shortShape =
   /^((what|whats|what is|what are) (are )?(we )?(short|low|missing)|short|(are )?we short|what do we need)( (of|on|for)( .{1,20})?| monday)?$/;
 const nextShape = /^(whats|what is|what|whos|who is) (up )?next( up| please| on the bench)?$|^next$/;
-const findShape = /^(anything |any |driver |drivers |heads? |which heads? )*(under|over|above|below) \d{1,2}(\.\d{1,2})?( |$)/;
 const bounceShape = /\bwhat bounce\b|\bhow much bounce\b/;
 const swingShape =
   /\bpoints?\b.*\bhow (much|many)\b|\b(how (much|many)|what) (more |extra )?(weight|lead|grams?|g)\b.*(\bpoints?\b|\b[a-g]\d)|^(lead|weight|grams) for .*\bpoints?\b/;
-const matchShape =
-  /^(can|could|is|does) (the |his |her |\w{1,20} )?(backup|trial|twin)( club| driver)? (go in|in|match|matches|the same|close|ready to go in)/;
-const polite = new Set([
-  "the",
-  "his",
-  "her",
-  "is",
-  "are",
-  "please",
-  "pls",
-  "at",
-  "now",
-  "today",
-  "currently",
-  "right",
-  "of",
-  "order",
-  "up",
-  "we",
-  "with",
-  "on",
-  "for",
-  "yet",
-  "a",
-]);
+const replenishShapes = [
+  /^(what|whats|which) (do |does )?(the |our )?(players )?bins? (need|needs|are (short|low)|want)( |$)/,
+  /^(what|whats|which bins?) (else )?(needs?|wants?) ((re)?(filling|plenishing|fill|stocking)|topping up|to be (refilled|replenished))( |$)/,
+  /^(what|whats) .{0,30}\bowe .{0,20}\bbins?\b/,
+  /^(what|anything) (do we need )?to (replenish|refill)( |$)/,
+];
 const gamingWords = new Set(["gaming", "playing", "using", "bag", "spec", "specs", "in", "got", "has", "have", "what", "whats", "gamer"]);
-
-/** What is left of a question once a player and a club are taken out. */
-interface Subject {
-  readonly player: NamedPlayer | null;
-  readonly club: ClubName | null;
-  readonly others: readonly string[];
-}
-
-function subjectOf(words: readonly Word[], start: number, context: ReadingContext): Subject {
-  let player: NamedPlayer | null = null;
-  let club: ClubName | null = null;
-  const others: string[] = [];
-  for (let at = start; at < words.length; ) {
-    const named: ReturnType<typeof playersAt> = player === null ? playersAt(words, at, context.players) : null;
-    const played: NamedPlayer | undefined = named?.players.length === 1 ? named.players[0] : undefined;
-    const hit: ClubHit | null = named === null && club === null ? clubAt(words, at) : null;
-    const text = words[at]?.text ?? "";
-    if (named !== null && played !== undefined) {
-      player = played;
-      at = named.next;
-    } else if (hit?.kind === "clubs" && hit.clubs[0] !== undefined) {
-      club = hit.clubs[0];
-      at = hit.next;
-    } else {
-      if (!polite.has(text)) others.push(text);
-      at += 1;
-    }
-  }
-  return { player, club, others };
-}
-
 const whereWords = new Set(["where", "wheres", "where's", "status", "eta"]);
 
 const progressOpeners = new Set(["is", "when", "whens", "how", "hows"]);
-const progressWords = new Set(["ready", "done", "finished", "coming", "along", "be", "will", "going", "far", "soon"]);
+const progressWords = new Set(["ready", "done", "finished", "coming", "along", "be", "will", "going", "far", "soon", "backup"]);
 
 /** `is toll's driver ready?`, `hows brams 3 wood coming along`. */
 function progressOf(words: readonly Word[], context: ReadingContext): LiveQuestion | null {
@@ -113,9 +65,11 @@ function asksReady(words: readonly Word[], asks: boolean, context: ReadingContex
 }
 
 /** The question a message is, in the forms people ask; null when it is none. */
-export function readQuestion({ words, asks }: Words, context: ReadingContext): LiveQuestion | null {
+export function readQuestion(message: Message, context: ReadingContext): LiveQuestion | null {
+  const { words, asks } = message;
   if (words.length === 0 || words.length > 16) return null;
   const plain = words.map((word) => word.text.replace(/'/g, "")).join(" ");
+  if (replenishShapes.some((shape) => shape.test(plain)) || (/^(replenish|refills?)$/.test(plain) && asks)) return { ask: "replenish" };
   if (owedShape.test(plain) && words.length <= 10) return { ask: "owed" };
   if (shortShape.test(plain)) return plain === "short" && !asks ? null : { ask: "short" };
   if (nextShape.test(plain)) return plain === "next" && !asks ? null : { ask: "next" };
@@ -123,7 +77,8 @@ export function readQuestion({ words, asks }: Words, context: ReadingContext): L
   if (live !== null) return live;
   if (bounceShape.test(plain) && /\d/.test(plain)) return { ask: "calc", view: "bend" };
   if (swingShape.test(plain)) return { ask: "calc", view: "swing" };
-  if (findShape.test(plain) && asks) return { ask: "not-yet", topic: "find" };
-  if (matchShape.test(plain)) return { ask: "not-yet", topic: "match" };
+  const match = readMatchQuestion(words, asks, context);
+  if (match !== null) return match;
+  if (asksStock(message, context)) return { ask: "find", text: message.text.trim() };
   return asksReady(words, asks, context) ? { ask: "not-yet", topic: "ready" } : null;
 }

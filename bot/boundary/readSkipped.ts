@@ -1,8 +1,12 @@
+import { orderKinds } from "../../core/kinds.ts";
 import { lean, type Notepad, wordAt } from "./notepad.ts";
 import { numberAt } from "./numberAt.ts";
+import { own } from "./own.ts";
 import { isFiller } from "./vocabulary.ts";
 
 const bagWords = new Set(["bag", "set", "full", "whole", "clubs", "all"]);
+/** `swap out toll's driver`, `turn it back to standard`, `regrip all tolls irons`. */
+const beside: Readonly<Record<string, readonly string[]>> = { out: ["swap"], back: ["turn", "bend"], all: orderKinds };
 
 /** `not 45 1/4`, `was d2`, `instead of 9`: the old value, skipped. */
 export function readNegation(pad: Notepad, at: number): number {
@@ -18,6 +22,7 @@ export function readNegation(pad: Notepad, at: number): number {
 
 export function readFiller(pad: Notepad, at: number): number {
   if (pad.kind === "check" && bagWords.has(wordAt(pad, at))) return at + 1;
+  if (pad.kind !== null && own(beside, wordAt(pad, at))?.includes(pad.kind) === true) return at + 1;
   return isFiller(wordAt(pad, at)) ? at + 1 : at;
 }
 

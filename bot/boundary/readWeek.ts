@@ -1,11 +1,13 @@
 import { eventsOf } from "./week/eventsOf.ts";
 import { FaultList } from "./week/faultList.ts";
+import { headBendsOf } from "./week/headBendsOf.ts";
 import { headsOf } from "./week/headsOf.ts";
 import { modelsOf } from "./week/modelsOf.ts";
 import { ordersOf } from "./week/ordersOf.ts";
 import { peopleOf } from "./week/peopleOf.ts";
 import { placesOf } from "./week/placesOf.ts";
 import { playersOf } from "./week/playersOf.ts";
+import { shaftPiecesOf } from "./week/shaftPiecesOf.ts";
 import { sleevesOf } from "./week/sleevesOf.ts";
 import { specsOf } from "./week/specsOf.ts";
 import { stockOf } from "./week/stockOf.ts";
@@ -25,6 +27,8 @@ export function readWeek(folder: string): WeekReading {
     ...sleevesOf(tables, faults),
     ...placesOf(tables, faults),
     ...headsOf(tables, faults),
+    ...headBendsOf(tables, faults),
+    ...shaftPiecesOf(tables, faults),
     ...stockOf(tables, faults),
     ...specsOf(tables, faults),
     ...winsOf(tables, faults),

@@ -1,22 +1,31 @@
 import { editDistance, forgivenSlips } from "./editDistance.ts";
+import { fillSets } from "./fillSets.ts";
 import { mend, type Notepad, type Reader, wordAt } from "./notepad.ts";
 import { readBareNumber } from "./readBareNumber.ts";
 import { readBarePart } from "./readBarePart.ts";
-import { readBroughtBy, readPurpose, readTo } from "./readErrand.ts";
+import { readBroughtBy } from "./readBroughtBy.ts";
+import { readPurpose, readTo } from "./readErrand.ts";
+import { readExcept } from "./readExcept.ts";
 import { readFlex } from "./readFlex.ts";
+import { readFromTo } from "./readFromTo.ts";
+import { readGauged } from "./readGauged.ts";
 import { readKept } from "./readKept.ts";
 import { readLeaningAmount } from "./readLeaningAmount.ts";
 import { readLike } from "./readLike.ts";
 import { readNamedAmount } from "./readNamedAmount.ts";
 import { readNamedPart } from "./readNamedPart.ts";
 import { readNumberThenName } from "./readNumberThenName.ts";
+import { readOneEach } from "./readOneEach.ts";
 import { readRestOfLine } from "./readRestOfLine.ts";
+import { readSetChange } from "./readSetChange.ts";
 import { readFiller, readNegation, readSameAlone } from "./readSkipped.ts";
 import { readSleeve } from "./readSleeve.ts";
 import { readSmallClause } from "./readSmallClause.ts";
 import { readSwing } from "./readSwing.ts";
+import { readToRecord } from "./readToRecord.ts";
 import { readUpDown } from "./readUpDown.ts";
 import { readWhen } from "./readWhen.ts";
+import { readWholeBag } from "./readWholeBag.ts";
 import { isClauseWord, mendableWords, startsRemark } from "./vocabulary.ts";
 import { isHeadPlace, readClub, readPlayer, readPlayerNear } from "./whoAndWhat.ts";
 
@@ -25,12 +34,12 @@ const handWords = new Set(["left", "right", "lefty", "righty", "lh", "rh"]);
 
 /** Tried in this order at each word; the first that reads on wins. */
 const readers: readonly { readonly read: Reader; readonly isClause: boolean }[] = [
-  ...[readNegation].map((read) => ({ read, isClause: false })),
-  ...[readRestOfLine, readLike, readWhen].map((read) => ({ read, isClause: true })),
+  ...[readExcept, readNegation, readSetChange].map((read) => ({ read, isClause: false })),
+  ...[readGauged, readRestOfLine, readLike, readToRecord, readWhen, readOneEach, readFromTo].map((read) => ({ read, isClause: true })),
   ...[readTo, readPurpose, readBroughtBy].map((read) => ({ read, isClause: false })),
   ...[readKept, readNumberThenName].map((read) => ({ read, isClause: true })),
   ...[readNamedAmount, readNamedPart, readFlex].map((read) => ({ read, isClause: true })),
-  ...[readClub].map((read) => ({ read, isClause: false })),
+  ...[readClub, readWholeBag].map((read) => ({ read, isClause: false })),
   ...[readUpDown, readSleeve, readLeaningAmount, readSmallClause, readSwing, readBarePart].map((read) => ({ read, isClause: true })),
   ...[readPlayer].map((read) => ({ read, isClause: false })),
   ...[readBareNumber].map((read) => ({ read, isClause: true })),
@@ -46,6 +55,12 @@ export function readWords(pad: Notepad, start: number): void {
     if (gap !== "space" && gap !== "tight") pad.inRemark = false;
     at = Math.max(readAt(pad, at), at + 1);
   }
+  settleWords(pad);
+}
+
+/** Once all words are read: sets are filled, and what needed the club is judged. */
+export function settleWords(pad: Notepad): void {
+  fillSets(pad);
   for (let next = 0; next < pad.later.length; next += 1) pad.later[next]?.();
 }
 

@@ -22,6 +22,8 @@ export interface ReadingContext {
   readonly sleeveMarks: readonly string[];
   readonly grinds: readonly string[];
   readonly isOpenOrder: (number: number) => boolean;
+  /** The clubs a player games now; none when nothing was ever published. */
+  readonly bagOf: (player: Id<"player">) => readonly ClubName[];
   /** Counts characters and words visited, when handed in: reading stays linear. */
   readonly steps?: { count: number };
 }
@@ -82,7 +84,12 @@ export type LiveQuestion =
   | { readonly ask: "next" }
   /** A sum for `/calc`, which reads the question itself. */
   | { readonly ask: "calc"; readonly view: "swing" | "bend" }
-  | { readonly ask: "not-yet"; readonly topic: "ready" | "find" | "match" };
+  /** Whether a twin may take the gamer's place, or which head is nearest to it; who and which club as far as said. */
+  | { readonly ask: "match"; readonly player: Id<"player"> | null; readonly club: ClubName | null }
+  /** What of the stock fits; the stock's own reader takes the text. */
+  | { readonly ask: "find"; readonly text: string }
+  | { readonly ask: "replenish" }
+  | { readonly ask: "not-yet"; readonly topic: "ready" };
 
 export type MessageReading =
   /** Not for the bot: nobody is answered. */
@@ -108,17 +115,38 @@ export type MessageReading =
   | { readonly kind: "measured"; readonly number: number; readonly values: readonly MeasuredValue[]; readonly mendings: readonly Mending[] }
   | { readonly kind: "question"; readonly question: LiveQuestion };
 
-export interface MeasuredValue {
-  readonly quantity:
-    | "squaredLoftDeg"
-    | "soledFaceDeg"
-    | "seatedLieDeg"
-    | "lengthMm"
-    | "swingWeightPoints"
-    | "totalMassG"
-    | "headMassG"
-    | "bounceDeg"
-    | "wraps";
-  readonly value: number;
+export const gaugedQuantities = [
+  "squaredLoftDeg",
+  "soledFaceDeg",
+  "seatedLieDeg",
+  "lengthMm",
+  "swingWeightPoints",
+  "totalMassG",
+  "headMassG",
+  "bounceDeg",
+  "wraps",
+  "balancePointMm",
+  "frequencyCpm",
+  "gripAt2InMm",
+  "gripAt6InMm",
+] as const;
+export type GaugedQuantity = (typeof gaugedQuantities)[number];
+
+export const looks = ["logo", "rib", "stamp", "sleeve", "grip", "shaft"] as const;
+type Look = (typeof looks)[number];
+
+interface OfClub {
+  /** The club it was said of, null when none was named: the order's only one. */
+  readonly club: ClubName | null;
+  /** Which of several alike, counted from 1; null when not said. */
+  readonly copy: number | null;
+  /** As found before the work, or as left after it. */
+  readonly stage: "found" | "left";
   readonly asWritten: string;
 }
+
+/** One thing of a technician's line: what the gauge or the scale said, or what was seen. */
+export type MeasuredValue =
+  | (OfClub & { readonly kind: "quantity"; readonly quantity: GaugedQuantity; readonly value: number })
+  /** `seen` in the record's words: `up`, `none`, `strong 1`, `Gorse Standard`; a stamp as typed. */
+  | (OfClub & { readonly kind: "look"; readonly look: Look; readonly seen: string });

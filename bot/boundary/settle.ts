@@ -14,22 +14,23 @@ export function clausesOf(pad: Notepad): Clauses {
   return Object.fromEntries([...pad.wishes].map(([key, { wish }]) => [key, wish])) as Clauses;
 }
 
-export function problemsOf(pad: Notepad, orderKind: OrderKind | null): MessageReading {
+export function problemsOf(pad: Pick<Notepad, "problems" | "mendings">, orderKind: OrderKind | null): MessageReading {
   const problems = [...pad.problems].sort((one, other) => one.place.from - other.place.from || one.place.to - other.place.to);
   return { kind: "problems", problems: problems.slice(0, MOST_SHOWN), mendings: mendingsOf(pad), orderKind };
 }
 
-export function mendingsOf(pad: Notepad): Notepad["mendings"] {
+export function mendingsOf(pad: Pick<Notepad, "mendings">): Notepad["mendings"] {
   return [...pad.mendings].sort((one, other) => one.place.from - other.place.from).slice(0, MOST_SHOWN);
 }
 
 function requestOf(pad: Notepad, kind: OrderKind, player: BuildRequest["player"]): BuildRequest {
   const remark = remarkOf(pad);
-  const note = pad.note ?? remark;
+  const note = [pad.note, remark].filter((words) => words !== null).join("; ") || null;
   return {
     kind,
     player,
     clubs: pad.clubs,
+    out: pad.out,
     count: pad.count,
     like: pad.like ?? (kind === "swap" ? { from: "gamer" } : null),
     clauses: clausesOf(pad),

@@ -33,6 +33,9 @@ export function swingWeightAt(words: readonly Word[], at: number, afterSwing: bo
   return { points: pointsOf(word.text, number.value), next: number.next };
 }
 
+/** Whether `sw` here is the swing weight, not the sand wedge: a letter with its number comes next. */
+export const isSwingWord = (words: readonly Word[], at: number): boolean => words[at]?.text === "sw" && swingWeightAt(words, at + 1, true) !== null;
+
 function pointsOf(letter: string, number: number): number {
   if (number > LARGEST_NUMBER) return Number.POSITIVE_INFINITY;
   return (letter.charCodeAt(0) - "d".charCodeAt(0)) * POINTS_PER_LETTER + number;

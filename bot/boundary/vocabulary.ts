@@ -1,4 +1,5 @@
 import { type OrderKind, orderKinds } from "../../core/kinds.ts";
+import { own } from "./own.ts";
 import type { RangedQuantity } from "./quantityRanges.ts";
 
 /** Words that say nothing an order needs; skipped wherever they stand. */
@@ -6,7 +7,7 @@ const fillers = new Set(
   `a an the his her their my our your him them it me us we i you please pls plz plse ta thx thanks thankyou cheers and n but with w also plus
    is be are was to of at on in for from as so then now new make made want wants need needs would should can could like'd do get give go going
    change set put keep take have has ok okay yes yeah hey hi sir mate guys team again just only about around exactly both hands hand order one please!
-   true bent deg degrees inch inches send sent deliver up thank today if possible quick quickly when ready this that`.split(/\s+/),
+   true bent deg degrees inch inches send sent deliver up already thank today if possible quick quickly when ready this that`.split(/\s+/),
 );
 const remarkStarters = new Set("its it's hes he's shes she's he she they theyre because cos coz cuz bc since says said thinks feels".split(" "));
 
@@ -47,12 +48,11 @@ const kindWords: Readonly<Record<string, OrderKind>> = {
   bld: "build",
   buld: "build",
   swp: "swap",
+  trun: "turn",
   fix: "repair",
   broken: "broke",
   snapped: "broke",
 };
-
-const own = <T>(record: Readonly<Record<string, T>>, key: string): T | null => (Object.hasOwn(record, key) ? (record[key] ?? null) : null);
 
 export const isFiller = (word: string): boolean => fillers.has(word);
 export const startsRemark = (word: string): boolean => remarkStarters.has(word);

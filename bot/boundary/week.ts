@@ -1,5 +1,6 @@
 import type { Bag } from "../../core/bag/specClub.ts";
-import type { GripModel, HeadModel, ShaftModel, SleeveModel, WeightModel } from "../../core/buildSheet/parts.ts";
+import type { GripModel, HeadModel, ShaftModel, ShaftPiece, SleeveModel, WeightModel } from "../../core/buildSheet/parts.ts";
+import type { Bend } from "../../core/head/afterBend.ts";
 import type { Hand, Instant, OrderKind } from "../../core/kinds.ts";
 
 type Role = "rep" | "technician" | "lead" | "viewer";
@@ -75,6 +76,14 @@ export interface Week {
     readonly place: string;
     readonly truck: string | null;
   }[];
+  /** Bends heads have had before. */
+  readonly headBends: readonly (Bend & { readonly serial: string; readonly at: Instant; readonly by: string })[];
+  /** Shafts prepared before, one by one. */
+  readonly shaftPieces: readonly (Pick<ShaftPiece, "state" | "tipTrimMm" | "logo" | "cutLengthMm" | "place"> & {
+    readonly model: string;
+    readonly sleeve: string | null;
+    readonly truck: string | null;
+  })[];
   /** Counted parts: shafts, grips, sleeves, weights, goods. */
   readonly stock: readonly {
     readonly kind: "shaft" | "grip" | "sleeve" | "weight" | "goods";

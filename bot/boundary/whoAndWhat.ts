@@ -100,12 +100,14 @@ export function readClub(pad: Notepad, at: number): number {
   const start = counted?.next ?? at;
   const hit = clubAt(pad.words, start);
   if (hit === null) return counted === null ? readWedgeByLoft(pad, at) : at;
-  if (hit.kind === "which" && pad.clubs.length > 0) return at;
+  const joins = pad.last === "club" && pad.lastEnd >= at - 1;
+  if (hit.kind === "which" && pad.clubs.length > 0 && !(hit.set !== null && joins)) return at;
   if (counted !== null) takeCount(pad, counted.count, at, start);
   if (hit.kind === "clubs") addClubs(pad, hit.clubs, start, hit.next);
   else {
     pad.clubAsked = true;
-    if (hit.kind === "which") ask(pad, "which-club", placeOf(pad, start, hit.next), hit.choices.join(", "), asOptions(hit.choices));
+    if (hit.kind === "which" && hit.set !== null) pad.sets.push({ set: hit.set, choices: hit.choices, from: start, next: hit.next });
+    else if (hit.kind === "which") ask(pad, "which-club", placeOf(pad, start, hit.next), hit.choices.join(", "), asOptions(hit.choices));
     else ask(pad, "unknown-club", placeOf(pad, start, hit.next), hit.nearest.join(", "), asOptions(hit.nearest));
   }
   pad.last = "club";

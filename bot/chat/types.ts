@@ -1,4 +1,5 @@
 import type { Id, Instant } from "../../core/kinds.ts";
+import type { SheetPrint } from "../prints/sheetPrint.ts";
 
 /** Plain JSON: what is logged, stored and replayed. */
 export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
@@ -66,6 +67,12 @@ interface Choices {
   readonly action: Action;
   readonly items: readonly Choice[];
 }
+/** How a file of a card is drawn once the card is sent; plain JSON like all of a card. */
+export interface FileRecipe {
+  readonly name: string;
+  readonly draw: "sheet";
+  readonly sheet: SheetPrint;
+}
 export interface Card {
   readonly kind: string;
   readonly title: string;
@@ -75,6 +82,7 @@ export interface Card {
   readonly fields: readonly { readonly label: string; readonly value: Line }[];
   readonly buttons: readonly Button[];
   readonly choices: Choices | null;
+  readonly files: readonly FileRecipe[];
   /** Every number shown, unrounded, its unit in its name. */
   readonly data: { readonly [key: string]: Json };
 }

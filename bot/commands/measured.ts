@@ -1,9 +1,9 @@
 import { z } from "zod";
-import { truckChannel } from "../../db/repositories/people.ts";
 import { readMessage } from "../boundary/readMessage.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { readingContext } from "../desk/readingContext.ts";
 import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
+import { gaugeOf } from "../flows/gaugeOf.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";
 import { measureOrder } from "../operations/measureOrder.ts";
 import { note, reply } from "../replies/card.ts";
@@ -33,13 +33,8 @@ export const measured = defineCommand({
       );
     }
     return changeOrderFlow(context, written, version, "order.measured", (tx, order) => {
-      const done = measureOrder(tx, order, reading.values, { personId: person, gauge: truckGauge(tx, order.truckId), now: context.now });
+      const done = measureOrder(tx, order, reading.values, { personId: person, gauge: gaugeOf(tx, order.truckId), now: context.now });
       return { order: done.order, changed: done.kind === "measured", reply: measuredNote(done) };
     });
   },
 });
-
-/** One gauge a truck: comparisons hold on one gauge only. */
-function truckGauge(reader: Parameters<typeof truckChannel>[0], truckId: Parameters<typeof truckChannel>[1]): string {
-  return `gauge of ${truckChannel(reader, truckId, "bench") ?? `truck ${truckId}`}`;
-}

@@ -4,7 +4,7 @@ import { changeOrder, sheetsOf } from "../../db/repositories/orders.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";
-import { checkOf } from "../operations/orderFacts.ts";
+import { checkOfSheet } from "../operations/checkOfSheet.ts";
 import { finishBench } from "../operations/pressStep.ts";
 import { acceptedNote, notAcceptableNote } from "../replies/orderNotes.ts";
 
@@ -21,8 +21,11 @@ export const orderAccept = defineCommand({
       throw new Error("an acceptance has a person");
     }
     return changeOrderFlow(context, written, version, "order.accept", (tx, order) => {
-      const checks = sheetsOf(tx, order).flatMap((sheet) => checkOf(tx, order, sheet) ?? []);
-      const off = checks.flatMap((check) => check.rows.filter((row) => row.verdict === "off"));
+      const checks = sheetsOf(tx, order).flatMap((sheet) => checkOfSheet(tx, sheet) ?? []);
+      const off = checks.flatMap((check) => [
+        ...check.rows.filter((row) => row.verdict === "off").map(({ quantity, delta, concerns }) => ({ quantity, delta, concerns })),
+        ...check.looks.filter((row) => row.verdict === "off").map(({ look, seen, concerns }) => ({ look, seen, concerns })),
+      ]);
       const refused = (why: "nothing-off" | "not-measured" | "lead-only") => ({ order, changed: false, reply: notAcceptableNote(order.number, why) });
       if (order.state !== "finalCheck" || checks.length === 0 || checks.some((check) => check.unmeasured.length > 0)) {
         return refused("not-measured");
@@ -38,7 +41,7 @@ export const orderAccept = defineCommand({
         personId: person,
         action: "order.accept.reason",
         subject: `order:${order.id}`,
-        body: { reason, off: off.map(({ quantity, delta }) => ({ quantity, delta })) },
+        body: { reason, off },
         playerId: order.playerId,
       });
       finishBench(tx, order, person, context.now);

@@ -1,30 +1,41 @@
 import { z } from "zod";
-import type { ReadyEstimate } from "../../core/bench/benchTypes.ts";
-import { requestOf, sheetsOf } from "../../db/repositories/orders.ts";
+import { requestOf, type SheetPlan, sheetsOf } from "../../db/repositories/orders.ts";
 import type { Tx } from "../../db/write.ts";
 import type { Committed, Context } from "../chat/context.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
 import type { Reply } from "../chat/types.ts";
 import { draftFlow, timesOf } from "../flows/draftFlow.ts";
 import { findOrder } from "../flows/findOrder.ts";
+import { movedChanges, movedPosts } from "../flows/movedPosts.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";
 import { orderPosts } from "../flows/orderPosts.ts";
+import { awaitsClub } from "../operations/awaitsClub.ts";
 import { extraOrder } from "../operations/benchSnapshot.ts";
-import { confirmOrder, PlanMoved } from "../operations/confirmOrder.ts";
+import { confirmOrder, type OrderTimes } from "../operations/confirmOrder.ts";
+import { PlanMoved } from "../operations/planMoved.ts";
 import { note } from "../replies/card.ts";
 import { stateWords } from "../replies/orderCard.ts";
 import { staleNote } from "../replies/orderNotes.ts";
 
 const MOST_TRIES = 3;
 
-function commitConfirm(tx: Tx, context: Context, written: string, version: number | null, times: readonly ReadyEstimate[]): Committed {
+/** Something to build from, something to do, or a finished club to hand over. */
+const isPlanned = ({ plan, service = null, finished = null }: SheetPlan): boolean => plan !== null || service !== null || finished !== null;
+
+/** Work on a club that has yet to come in has no times before it does. */
+const noTimes: OrderTimes = { likelyAt: null, promiseAt: null, playableAt: null };
+
+function commitConfirm(tx: Tx, context: Context, written: string, version: number | null, times: OrderTimes): Committed {
   const found = findOrder(tx, context, written);
-  const done = confirmOrder(tx, found.id, version ?? found.version, timesOf(times, extraOrder));
+  const done = confirmOrder(tx, found.id, version ?? found.version, times);
   if (done.kind === "confirmed") {
     return {
       reply: note("order.confirmed", `${done.order.number} confirmed`, "good"),
-      changes: [{ action: "order.confirm", subject: `order:${done.order.id}`, before: "draft", after: "confirmed", player: done.order.playerId }],
-      posts: orderPosts(tx, done.order, context.now),
+      changes: [
+        { action: "order.confirm", subject: `order:${done.order.id}`, before: "draft", after: "confirmed", player: done.order.playerId },
+        ...movedChanges(done.moved, done.order),
+      ],
+      posts: [...orderPosts(tx, done.order, context.now), ...movedPosts(tx, done.moved, done.order, context.now)],
     };
   }
   const { number, state } = done.order;
@@ -61,13 +72,14 @@ export const orderConfirm = defineCommand({
       const order = context.read((reader) => findOrder(reader, context, written));
       const sheets = context.read((reader) => sheetsOf(reader, order));
       const { request } = context.read((reader) => requestOf(reader, order));
-      if (order.state === "draft" && (request.kind === "build" || request.kind === "swap") && sheets.some((sheet) => sheet.sheetPlan.plan === null)) {
+      if (order.state === "draft" && sheets.some((sheet) => !isPlanned(sheet.sheetPlan))) {
         return note("refusal", `${order.number} cannot be built as written`, "refusal", "Its post says what is missing. Change it first.");
       }
       const routes = sheets.map((sheet) => ({ ...sheet.sheetPlan, steps: sheet.steps.map(({ route }) => route) }));
       const estimate = await context.estimate(order.truckId, { routes, dueAt: order.byAt, urgent: order.urgent, releaseAt: null });
       try {
-        const work = (tx: Tx): Committed => commitConfirm(tx, context, written, version, estimate.times);
+        const times = awaitsClub(request, order) ? noTimes : timesOf(estimate.times, extraOrder);
+        const work = (tx: Tx): Committed => commitConfirm(tx, context, written, version, times);
         const done = tried === MOST_TRIES ? context.commit(work) : context.commitAt(order.truckId, estimate.benchVersion, work);
         if (done !== "moved") {
           return done;

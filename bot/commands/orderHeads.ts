@@ -21,7 +21,7 @@ export const orderHeads = defineCommand({
       return staleNote(order.number, order.state);
     }
     const plan = context.read((reader) => sheetsOf(reader, order))[0]?.sheetPlan.plan ?? null;
-    if (plan === null || plan.runnersUp.length === 0) {
+    if (plan === null || plan.runnersUp.length + plan.elsewhere.length === 0) {
       return note("order.heads", `No other head fits ${order.number}`, "attention", "Change what is written to see more.");
     }
     if (argument === null) {

@@ -3,6 +3,7 @@ import type { Instant } from "../../core/kinds.ts";
 import { openStates, orderByNumber } from "../../db/repositories/orders.ts";
 import { allPlayers, currentEvent } from "../../db/repositories/people.ts";
 import { modelsOf } from "../../db/repositories/stock.ts";
+import { liveSpec } from "../../db/repositories/week.ts";
 import type { Reader } from "../../db/write.ts";
 import type { ReadingContext } from "../boundary/reading.ts";
 import type { Actor } from "../chat/types.ts";
@@ -27,5 +28,6 @@ export function readingContext(reader: Reader, actor: Actor, now: Instant): Read
       const order = truck === null ? null : orderByNumber(reader, truck, eventId, number);
       return order !== null && openStates.includes(order.state);
     },
+    bagOf: (player) => liveSpec(reader, player)?.bag.clubs.map(({ club }) => club) ?? [],
   };
 }

@@ -45,6 +45,18 @@ function routeQuestion(
       return { command: "board", values: {} };
     case "calc":
       return { command: "calc", values: { view: question.view, text } };
+    case "match":
+      return {
+        command: "match",
+        values: {
+          ...(question.player === null ? {} : { player: `id:${question.player}` }),
+          ...(question.club === null ? {} : { club: question.club }),
+        },
+      };
+    case "find":
+      return { command: "stock", values: { view: "find", text: question.text } };
+    case "replenish":
+      return { command: "stock", values: { view: "replenish" } };
     case "not-yet":
       return { command: "help", values: { about: question.topic } };
   }

@@ -1,7 +1,8 @@
 import { type ButtonInteraction, type ChatInputCommandInteraction, MessageFlags } from "discord.js";
-import type { Card, Form, Incoming, Reply } from "../chat/types.ts";
+import type { Incoming, Reply } from "../chat/types.ts";
 import type { Answerable } from "./arrivalOf.ts";
 import { drawCard } from "./drawCard.ts";
+import { drawFiles } from "./drawFiles.ts";
 import { drawForm, formDoor } from "./drawForm.ts";
 import type { CalledOf } from "./drawLine.ts";
 
@@ -47,12 +48,12 @@ async function finish(interaction: Answerable, reply: Reply | null, calledOf: Ca
     await interaction.deleteReply();
     return;
   }
-  await interaction.editReply(answerOf(reply, calledOf));
+  await interaction.editReply(await answerOf(reply, calledOf));
 }
 
 /** An answer already put off cannot open a form: it offers the press that does. */
-function answerOf(reply: Reply, calledOf: CalledOf) {
-  const shown: Card | Form = reply.kind === "card" ? reply.card : reply.form;
-  const { embeds, components } = drawCard("kind" in shown ? shown : formDoor(shown), "", calledOf);
-  return { embeds, components, allowedMentions: { parse: [] } };
+async function answerOf(reply: Reply, calledOf: CalledOf) {
+  const card = reply.kind === "card" ? reply.card : formDoor(reply.form);
+  const { embeds, components } = drawCard(card, "", calledOf);
+  return { embeds, components, ...(await drawFiles(card)), allowedMentions: { parse: [] } };
 }

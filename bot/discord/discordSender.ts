@@ -3,6 +3,7 @@ import type { Instant } from "../../core/kinds.ts";
 import type { Card, Sender, Sent } from "../chat/types.ts";
 import { type Channels, pageAfter } from "./channels.ts";
 import { drawCard } from "./drawCard.ts";
+import { drawFiles } from "./drawFiles.ts";
 import type { CalledOf } from "./drawLine.ts";
 import { sentOf } from "./sentOf.ts";
 import { snowflakeAt } from "./snowflake.ts";
@@ -41,7 +42,10 @@ export function discordSender(parts: SenderParts): Sender {
   };
   return {
     send: (channelName, card, { nonce, ref }) =>
-      attempt(channelName, async (channel) => (await channel.send({ ...drawCard(card, ref, parts.calledOf), nonce, enforceNonce: true })).id),
+      attempt(
+        channelName,
+        async (channel) => (await channel.send({ ...drawCard(card, ref, parts.calledOf), ...(await drawFiles(card)), nonce, enforceNonce: true })).id,
+      ),
     edit: (channelName, message, card) => attempt(channelName, (channel) => editPost(channel, message, card, parts.calledOf)),
     find: async (channelName, ref, since) => {
       try {
@@ -59,7 +63,12 @@ type Opened = NonNullable<Awaited<ReturnType<Channels["open"]>>>;
 /** An edit keeps the post's reference and wakes nobody again. */
 async function editPost(channel: Opened, message: string, card: Card, calledOf: CalledOf): Promise<string> {
   const before = await channel.messages.fetch(message);
-  const after = await channel.messages.edit(message, { ...drawCard(card, refOf(before) ?? "", calledOf), allowedMentions: { parse: [] } });
+  const after = await channel.messages.edit(message, {
+    ...drawCard(card, refOf(before) ?? "", calledOf),
+    ...(await drawFiles(card)),
+    attachments: [],
+    allowedMentions: { parse: [] },
+  });
   return after.id;
 }
 

@@ -52,6 +52,7 @@ export function formDoor({ title, action }: Form): Card {
     fields: [],
     buttons: [{ label: "Open", action, weight: "main" }],
     choices: null,
+    files: [],
     data: {},
   };
 }

@@ -7,11 +7,14 @@ import type { Tx } from "../../db/write.ts";
 import type { Mending } from "../boundary/reading.ts";
 import type { Committed, Context } from "../chat/context.ts";
 import type { Reply } from "../chat/types.ts";
+import { awaitsClub } from "../operations/awaitsClub.ts";
 import { extraOrder } from "../operations/benchSnapshot.ts";
-import { confirmOrder, PlanMoved } from "../operations/confirmOrder.ts";
+import { confirmOrder } from "../operations/confirmOrder.ts";
 import { deadlineOf, draftOrder, redraftOrder, sameOrder } from "../operations/draftOrder.ts";
+import { PlanMoved } from "../operations/planMoved.ts";
 import { planOrder } from "../operations/planOrder.ts";
 import { deadlineNote, draftNote, noTruckNote, sameOrderNote } from "../replies/draftNotes.ts";
+import { movedChanges, movedPosts } from "./movedPosts.ts";
 import { orderPosts } from "./orderPosts.ts";
 
 export interface DraftWish {
@@ -90,8 +93,10 @@ async function tryDraft(
 ): Promise<Reply | null | "moved"> {
   const { now } = context;
   const { request } = wish;
-  const planned = context.read((reader) => planOrder(reader, request, at.truckId, now, wish.headSerial));
-  const awaits = request.broughtBy !== null && request.broughtBy !== "inTruck";
+  const planned = context.read((reader) =>
+    planOrder(reader, { request, truckId: at.truckId, now, headSerial: wish.headSerial, replaces: wish.replaces?.id }),
+  );
+  const awaits = awaitsClub(request, null);
   const extra = { routes: planned.map(({ route }) => route), dueAt: at.byAt, urgent: request.urgent, releaseAt: null };
   const estimate = await context.estimate(at.truckId, extra);
   const times = awaits ? { likelyAt: null, promiseAt: null, playableAt: null } : timesOf(estimate.times, extraOrder);
@@ -122,10 +127,13 @@ async function tryDraft(
           player: order.playerId,
         },
         ...(confirmed?.kind === "confirmed"
-          ? [{ action: "order.confirm", subject: `order:${order.id}`, before: "draft", after: "confirmed", player: order.playerId }]
+          ? [
+              { action: "order.confirm", subject: `order:${order.id}`, before: "draft", after: "confirmed", player: order.playerId },
+              ...movedChanges(confirmed.moved, order),
+            ]
           : []),
       ],
-      posts: orderPosts(tx, order, now),
+      posts: [...orderPosts(tx, order, now), ...(confirmed?.kind === "confirmed" ? movedPosts(tx, confirmed.moved, order, now) : [])],
     };
   };
   try {

@@ -3,6 +3,8 @@ import { type Id, type Instant, id, instant } from "../../core/kinds.ts";
 import { benchStates, benchVersion, type OrderRow, ordersIn, requestOf, sheetsOf } from "../../db/repositories/orders.ts";
 import { currentEvent, openingsFrom, technicianCount } from "../../db/repositories/people.ts";
 import type { Reader } from "../../db/write.ts";
+import { awaitsClub } from "./awaitsClub.ts";
+import { orderWeight } from "./orderWeight.ts";
 
 /** An order that is not on the bench yet, one route a club. */
 export interface BenchExtra {
@@ -18,14 +20,9 @@ export const extraOrder = id<"order">(0);
 
 const stations: Readonly<Record<Station, number>> = { bench: 2, cutter: 1, bonding: 2, gripping: 1, loftLie: 1, scale: 1, marking: 1, walk: 4 };
 
-const URGENT_WEIGHT = 4;
-const DUE_WEIGHT = 2;
-
-const weightOf = (urgent: boolean, dueAt: Instant | null): number => (urgent ? URGENT_WEIGHT : dueAt === null ? 1 : DUE_WEIGHT);
-
 function jobsOf(reader: Reader, order: OrderRow): readonly BenchJob[] {
   const { request } = requestOf(reader, order);
-  const waitsForClub = order.state === "confirmed" && request.broughtBy !== null && request.broughtBy !== "inTruck";
+  const waitsForClub = order.state === "confirmed" && awaitsClub(request, order);
   return sheetsOf(reader, order).map((sheet, job) => ({
     order: order.id,
     job,
@@ -40,7 +37,7 @@ function jobsOf(reader: Reader, order: OrderRow): readonly BenchJob[] {
     playableAfterGripMin: sheet.sheetPlan.playableAfterGripMin,
     releaseAt: null,
     dueAt: order.byAt,
-    weight: weightOf(order.urgent, order.byAt),
+    weight: orderWeight(order),
     held: order.heldReason !== null || waitsForClub,
   }));
 }
@@ -54,7 +51,7 @@ function extraJobs(extra: BenchExtra): readonly BenchJob[] {
     playableAfterGripMin: route.playableAfterGripMin,
     releaseAt: extra.releaseAt,
     dueAt: extra.dueAt,
-    weight: weightOf(extra.urgent, extra.dueAt),
+    weight: orderWeight({ urgent: extra.urgent, byAt: extra.dueAt }),
     held: false,
   }));
 }

@@ -74,9 +74,10 @@ interface NewDraft {
 }
 
 function addSheets(tx: Tx, order: OrderRow, planned: readonly PlannedClub[]): void {
-  for (const { club, plan, route } of planned) {
+  for (const { club, copy, plan, service, reference, beside, route } of planned) {
     const { playableAfterBondMin, playableAfterGripMin } = route;
-    addSheet(tx, order, club, { version: 1, plan, playableAfterBondMin, playableAfterGripMin }, route.steps);
+    const sheet = { version: 1, plan, service, reference, ...beside, playableAfterBondMin, playableAfterGripMin } as const;
+    addSheet(tx, order, { club, copy }, sheet, route.steps);
   }
 }
 

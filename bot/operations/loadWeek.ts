@@ -1,6 +1,7 @@
 import type { Id, Instant } from "../../core/kinds.ts";
 import { addChannel, addEvent, addPerson, addPlayer, addTechnician, addToEvent, addTruck } from "../../db/repositories/people.ts";
-import { addHead, addPartModel, addPlace, addStockEntry } from "../../db/repositories/stock.ts";
+import { addPiece } from "../../db/repositories/shaftPieces.ts";
+import { addBend, addHead, addPartModel, addPlace, addStockEntry, headBySerial } from "../../db/repositories/stock.ts";
 import { addMarking, addSpec, addWin } from "../../db/repositories/week.ts";
 import type { Tx } from "../../db/write.ts";
 import { foldText } from "../boundary/foldText.ts";
@@ -37,7 +38,10 @@ export function loadWeek(tx: Tx, week: Week, platform: string, now: Instant): vo
     addChannel(tx, { name: row.name, purpose: row.purpose, truckId: row.truck === null ? null : known(trucks, row.truck) });
   }
   const events = loadEvents(tx, week, trucks, players);
-  loadStock(tx, week, trucks, players, now);
+  loadParts(tx, week, { models: loadModels(tx, week), places: loadPlaces(tx, week, trucks, players) }, now);
+  for (const { serial, by, ...row } of week.headBends) {
+    addBend(tx, { ...row, headId: headOf(tx, serial), personId: known(people, by) });
+  }
   for (const spec of [...week.specs].sort((a, b) => a.version - b.version)) {
     addSpec(tx, {
       playerId: known(players, spec.player),
@@ -89,7 +93,15 @@ function loadEvents(tx: Tx, week: Week, trucks: Keys<"truck">, players: Keys<"pl
   );
 }
 
-function loadStock(tx: Tx, week: Week, trucks: Keys<"truck">, players: Keys<"player">, now: Instant): void {
+function headOf(tx: Tx, serial: string): Id<"head"> {
+  const head = headBySerial(tx, serial);
+  if (head === null) {
+    throw new Error(`the week names head ${serial}, which it does not hold`);
+  }
+  return head.id;
+}
+
+function loadModels(tx: Tx, week: Week): Keys<"partModel"> {
   const models: Keys<"partModel"> = new Map();
   const add = (kind: "head" | "sleeve" | "shaft" | "grip" | "weight" | "goods", rows: readonly { readonly name: string }[]): void => {
     for (const { name, ...facts } of rows) {
@@ -103,19 +115,41 @@ function loadStock(tx: Tx, week: Week, trucks: Keys<"truck">, players: Keys<"pla
   add("grip", week.grips);
   add("weight", week.weights);
   add("goods", week.goods);
-  const places: Keys<"place"> = new Map(
-    week.places.map((row) => [
-      placeKey(row.label, row.truck),
+  return models;
+}
+
+function loadPlaces(tx: Tx, week: Week, trucks: Keys<"truck">, players: Keys<"player">): Keys<"place"> {
+  return new Map(
+    week.places.map(({ kind, label, truck, player }) => [
+      placeKey(label, truck),
       addPlace(tx, {
-        kind: row.kind,
-        label: row.label,
-        truckId: row.truck === null ? null : known(trucks, row.truck),
-        playerId: row.player === null ? null : known(players, row.player),
+        kind,
+        label,
+        truckId: truck === null ? null : known(trucks, truck),
+        playerId: player === null ? null : known(players, player),
       }),
     ]),
   );
+}
+
+/** Heads, prepared shafts and counted parts, each where it lies. */
+function loadParts(
+  tx: Tx,
+  week: Week,
+  { models, places }: { readonly models: Keys<"partModel">; readonly places: Keys<"place"> },
+  now: Instant,
+): void {
   for (const { model, place, truck, ...row } of week.heads) {
     addHead(tx, { ...row, modelId: known(models, `head/${model}`), placeId: known(places, placeKey(place, truck)) });
+  }
+  for (const { model, sleeve, place, truck, ...row } of week.shaftPieces) {
+    addPiece(tx, {
+      ...row,
+      modelId: known(models, `shaft/${model}`),
+      sleeveModelId: sleeve === null ? null : known(models, `sleeve/${sleeve}`),
+      placeId: known(places, placeKey(place, truck)),
+      addedAt: now,
+    });
   }
   for (const row of week.stock) {
     addStockEntry(tx, {

@@ -1,23 +1,53 @@
-import { defaultCheckTolerances } from "../../core/bag/checkTolerances.ts";
+import type { Bag, SpecClub } from "../../core/bag/specClub.ts";
 import type { BuildRequest } from "../../core/buildSheet/buildRequest.ts";
-import { type FinalCheck, finalCheck } from "../../core/buildSheet/finalCheck.ts";
+import type { FinalCheck } from "../../core/buildSheet/finalCheck.ts";
+import type { Looks } from "../../core/buildSheet/lookRows.ts";
 import type { ClubPlan } from "../../core/buildSheet/plan.ts";
+import type { ServicePlan } from "../../core/buildSheet/servicePlan.ts";
 import type { ClubName, Hand, Id, Instant } from "../../core/kinds.ts";
-import { measuredOf, type OrderRow, type OrderState, requestOf, type SheetRow, type StepRow, sheetsOf } from "../../db/repositories/orders.ts";
+import { type FinishedClub, measuredOf, type OrderRow, type OrderState, requestOf, type StepRow, sheetsOf } from "../../db/repositories/orders.ts";
 import { currentEvent, personName, playerById } from "../../db/repositories/people.ts";
 import { modelsOf } from "../../db/repositories/stock.ts";
-import { owedMarkings } from "../../db/repositories/week.ts";
+import { liveSpec, owedMarkings } from "../../db/repositories/week.ts";
 import type { Reader } from "../../db/write.ts";
+import { awaitsClub } from "./awaitsClub.ts";
+import { checkOfSheet, heldAgainst } from "./checkOfSheet.ts";
+import { type ListEntry, listEntries } from "./listForPlay.ts";
 import { type OrderFault, planOrder } from "./planOrder.ts";
 
 export interface ClubFacts {
   readonly club: ClubName;
+  /** Which of several alike, from 1. */
+  readonly copy: number;
   readonly plan: ClubPlan | null;
+  readonly service: ServicePlan | null;
+  /** The club it leans on or works on, as on record when the sheet was made. */
+  readonly reference: SpecClub | null;
+  /** The finished club offered for one that broke. */
+  readonly finished: FinishedClub | null;
+  /** A nearer head that goes to another open order. */
+  readonly yields: { readonly serial: string; readonly toOrder: number } | null;
   /** The head's model as it may be shown: its code word while it is unreleased. */
   readonly headShown: string | null;
   readonly steps: readonly StepRow[];
   readonly check: FinalCheck | null;
-  readonly measured: readonly { readonly quantity: string; readonly value: number; readonly asWritten: string }[];
+  /** What must look as written before the club is ready. */
+  readonly looksWanted: Looks;
+  readonly measured: readonly Reading[];
+  readonly found: readonly Reading[];
+}
+
+interface Reading {
+  readonly quantity: string;
+  readonly value: number;
+  readonly asWritten: string;
+}
+
+/** Why one club of a draft cannot be built or done as it is written. */
+export interface ClubFault {
+  readonly club: ClubName;
+  readonly copy: number;
+  readonly fault: OrderFault;
 }
 
 /** All that a card about one order shows. */
@@ -43,21 +73,39 @@ export interface OrderFacts {
   readonly takenBy: string | null;
   readonly answer: string | null;
   readonly clubs: readonly ClubFacts[];
-  /** Why a draft cannot be built as it is written. */
-  readonly faults: readonly OrderFault[];
+  /** Why a draft cannot be built as it is written, club by club. */
+  readonly faults: readonly ClubFault[];
+  /** Its work is on a club that is not in the truck yet. */
+  readonly awaitsClub: boolean;
+  /** Nobody has said who brings that club. */
+  readonly bringerUnsaid: boolean;
+  /** How many clubs the bag holds once this is in it; null where no club goes in or out. */
+  readonly bagCount: number | null;
+  /** Shafts in the player's bag: a usual start for a trial. */
+  readonly playedShafts: readonly string[];
+  /** The list for play at this event: what is known of the head. */
+  readonly listEntries: readonly ListEntry[];
   /** Markings owed on the clubs of this order. */
   readonly owed: readonly { readonly id: number; readonly text: string; readonly club: string }[];
 }
 
-/** The check of a sheet's club against what was written, or null while nothing is measured or there is no plan. */
-export function checkOf(reader: Reader, order: OrderRow, sheet: SheetRow): FinalCheck | null {
-  const { plan } = sheet.sheetPlan;
-  const rows = measuredOf(reader, sheet.id);
-  if (plan === null || rows.length === 0) {
+/** How many clubs a bag holds after a set change; null for an order that changes no count. */
+function bagCount(bag: Bag, { clubs, out = [] }: BuildRequest): number | null {
+  if (out.length === 0) {
     return null;
   }
-  const measured = Object.fromEntries(rows.map((row) => [row.quantity, row.value]));
-  return finalCheck({ target: plan.target, plan, kind: order.kind === "swap" ? "swap" : "build", measured, tolerances: defaultCheckTolerances });
+  const left = bag.clubs.map(({ club }) => club).filter((club) => !out.includes(club));
+  return new Set([...left, ...clubs]).size;
+}
+
+/** A club without a plan says why; sheets do not keep it, as it changes with the stock. */
+function faultsOf(reader: Reader, order: OrderRow, request: BuildRequest, clubs: readonly ClubFacts[], now: Instant): readonly ClubFault[] {
+  const isPlanned = ({ plan, service }: ClubFacts): boolean => plan !== null || service !== null || request.kind === "broke";
+  return clubs.every(isPlanned)
+    ? []
+    : planOrder(reader, { request, truckId: order.truckId, now, replaces: order.id }).flatMap(({ club, copy, faults }) =>
+        faults.map((fault) => ({ club, copy, fault })),
+      );
 }
 
 /** Reads all that a card about one order shows. */
@@ -68,16 +116,26 @@ export function orderFacts(reader: Reader, order: OrderRow, now: Instant): Order
   const models = modelsOf<{ readonly name: string }>(reader, "head");
   const shown = (name: string): string => models.find((model) => model.name === name)?.restrictedCode ?? name;
   const clubs = sheetsOf(reader, order).map((sheet): ClubFacts => {
-    const { plan } = sheet.sheetPlan;
+    const { plan, service = null, reference = null, finished = null, yields = null } = sheet.sheetPlan;
+    const held = heldAgainst(sheet);
     return {
       club: sheet.club,
+      copy: sheet.copy,
       plan,
+      service,
+      reference,
+      finished,
+      yields,
       headShown: plan === null ? null : shown(plan.choice.head.model.name),
       steps: sheet.steps,
-      check: checkOf(reader, order, sheet),
+      check: checkOfSheet(reader, sheet),
+      looksWanted: held?.looksMust === true ? held.looksWanted : {},
       measured: measuredOf(reader, sheet.id),
+      found: measuredOf(reader, sheet.id, "found"),
     };
   });
+  const bag = liveSpec(reader, order.playerId)?.bag ?? null;
+  const awaits = awaitsClub(request, order);
   return {
     order: order.id,
     number: order.number,
@@ -99,10 +157,12 @@ export function orderFacts(reader: Reader, order: OrderRow, now: Instant): Order
     takenBy: order.takenBy,
     answer: order.answer,
     clubs,
-    faults:
-      order.state === "draft" && clubs.some(({ plan }) => plan === null)
-        ? planOrder(reader, request, order.truckId, now).flatMap((planned) => planned.faults)
-        : [],
+    faults: order.state === "draft" ? faultsOf(reader, order, request, clubs, now) : [],
+    awaitsClub: awaits,
+    bringerUnsaid: awaits && request.broughtBy === null,
+    bagCount: bag === null ? null : bagCount(bag, request),
+    playedShafts: [...new Set((bag?.clubs ?? []).flatMap(({ shaftModel }) => shaftModel ?? []))],
+    listEntries: order.state === "ready" ? listEntries(reader, order) : [],
     owed: owedMarkings(reader, order.playerId).filter((row) => request.clubs.some((club) => club === row.club)),
   };
 }

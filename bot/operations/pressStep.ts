@@ -1,7 +1,8 @@
 import type { Id, Instant } from "../../core/kinds.ts";
-import { changeOrder, changeStep, type OrderRow, type SheetRow, type StepRow, sheetsOf, touchBench } from "../../db/repositories/orders.ts";
-import { addStockEntry, endReservations, takeHead } from "../../db/repositories/stock.ts";
+import { changeOrder, changeStep, type OrderRow, type StepRow, sheetsOf, touchBench } from "../../db/repositories/orders.ts";
 import type { Tx } from "../../db/write.ts";
+import { layAside } from "./layAside.ts";
+import { pullParts } from "./pullParts.ts";
 
 export type Press = "start" | "glueOn" | "done";
 
@@ -38,24 +39,6 @@ function run(tx: Tx, step: StepRow | undefined, personId: Id<"person">, now: Ins
   }
 }
 
-/** The parts leave the stock when the first is pulled. */
-function pullParts(tx: Tx, sheet: SheetRow, personId: Id<"person">, now: Instant, orderNumber: number): void {
-  for (const held of endReservations(tx, sheet.id, "consumed")) {
-    if (held.headId !== null) {
-      takeHead(tx, held.headId);
-    } else if (held.partModelId !== null && held.placeId !== null) {
-      addStockEntry(tx, {
-        partModelId: held.partModelId,
-        placeId: held.placeId,
-        quantityChange: -held.quantity,
-        reason: `order ${orderNumber}`,
-        personId,
-        at: now,
-      });
-    }
-  }
-}
-
 /** The steps after the bench's last: measuring, signing and the walk have answers of their own. */
 const afterBench = ["measure", "sign", "walk"];
 
@@ -83,7 +66,7 @@ export function pressStep(tx: Tx, order: OrderRow, press: Press, personId: Id<"p
     return { kind: "refused", order, why: sheets.some((sheet) => sheet.steps.some((step) => step.kind === "bondSet")) ? "already" : "no-glue" };
   }
   for (const sheet of sheets) {
-    pullParts(tx, sheet, personId, now, order.number);
+    pullParts(tx, order, sheet, { personId, now });
     if (press === "start") {
       run(tx, sheet.steps[0], personId, now);
     } else if (press === "glueOn") {
@@ -107,10 +90,14 @@ export function pressStep(tx: Tx, order: OrderRow, press: Press, personId: Id<"p
         personId,
         now,
       );
+      layAside(tx, order, sheet, now);
     }
   }
   touchBench(tx, order.truckId);
-  return { kind: "pressed", order: changeOrder(tx, order.id, { state: press === "done" ? "finalCheck" : "building" }) };
+  return {
+    kind: "pressed",
+    order: changeOrder(tx, order.id, { state: press === "done" ? "finalCheck" : "building", clubInAt: order.clubInAt ?? now }),
+  };
 }
 
 /** Finishes everything but the walk: the club is ready to be handed over. */

@@ -22,7 +22,7 @@ export async function redeliver(session: Session, delivery: Delivery): Promise<M
   const { person, incoming } = delivery;
   const reply = await session.world.desk.receive(incoming);
   if (reply === null) return null;
-  session.screen.answer(incoming.key, incoming.channel, person, reply);
+  await session.screen.answer(incoming.key, incoming.channel, person, reply);
   if (reply.kind === "form") session.forms.set(person, { form: reply.form, channel: incoming.channel, answers: new Map() });
   return null;
 }

@@ -2,6 +2,7 @@ import type { Writable } from "node:stream";
 import type { Instant } from "../../core/kinds.ts";
 import type { Card, Reply, Sender } from "../chat/types.ts";
 import { jsonLine } from "./jsonLine.ts";
+import type { KeepFiles } from "./keepFiles.ts";
 import type { ScreenPost } from "./screenPost.ts";
 import { textLines } from "./textLines.ts";
 
@@ -19,7 +20,7 @@ interface ShownCard {
 export interface Screen {
   /** For the outbox: what it sends and edits is drawn here. */
   readonly sender: Sender;
-  readonly answer: (key: string, channel: string, person: string, reply: Reply) => void;
+  readonly answer: (key: string, channel: string, person: string, reply: Reply) => Promise<void>;
   /** The newest card, as it was drawn last, that a person sees in a channel and that fits. */
   readonly lastShown: (channel: string, person: string, fits: (card: Card) => boolean) => ShownCard | null;
   readonly shownPost: (id: string) => ShownCard | null;
@@ -31,9 +32,10 @@ interface ScreenParts {
   readonly json: boolean;
   readonly zoneOf: (channel: string) => string;
   readonly now: () => Instant;
+  readonly keepFiles: KeepFiles;
 }
 
-export function openScreen({ output, json, zoneOf, now }: ScreenParts): Screen {
+export function openScreen({ output, json, zoneOf, now, keepFiles }: ScreenParts): Screen {
   const cards: ShownCard[] = [];
   const remember = (shown: ShownCard): void => {
     const earlier = cards.findIndex(({ id }) => id === shown.id);
@@ -46,13 +48,14 @@ export function openScreen({ output, json, zoneOf, now }: ScreenParts): Screen {
     output.write(`${lines.join("\n")}\n`);
     if ("card" in post) remember({ id: post.id, channel: post.channel, to: post.to, card: post.card });
   };
+  const showCard = async (post: Place, card: Card): Promise<void> => show({ ...post, card, files: await keepFiles(card) });
   const shownPost = (wanted: string): ShownCard | null => cards.find(({ id }) => id === wanted) ?? null;
   return {
-    sender: senderOf(show, shownPost, now),
-    answer: (key, channel, person, reply) => {
+    sender: senderOf(showCard, shownPost, now),
+    answer: async (key, channel, person, reply) => {
       const place = { id: `answer:${key}`, at: now(), channel, answers: key, edits: null };
       if (reply.kind === "form") show({ ...place, to: person, form: reply.form });
-      else show({ ...place, to: reply.audience === "asker" ? person : null, card: reply.card });
+      else await showCard({ ...place, to: reply.audience === "asker" ? person : null }, reply.card);
     },
     lastShown: (channel, person, fits) =>
       cards.findLast((shown) => shown.channel === channel && (shown.to === null || shown.to === person) && fits(shown.card)) ?? null,
@@ -60,17 +63,20 @@ export function openScreen({ output, json, zoneOf, now }: ScreenParts): Screen {
   };
 }
 
+type Place = Omit<ScreenPost, "card" | "form" | "files">;
+type ShowCard = (place: Place, card: Card) => Promise<void>;
+
 /** A post goes by its ref; what an earlier run drew is gone with its terminal, so only this run's posts are found. */
-function senderOf(show: (post: ScreenPost) => void, shownPost: (id: string) => ShownCard | null, now: () => Instant): Sender {
-  const post = (id: string, channel: string, edits: string | null, card: Card): void =>
-    show({ id, at: now(), channel, to: null, answers: null, edits, card });
+function senderOf(showCard: ShowCard, shownPost: (id: string) => ShownCard | null, now: () => Instant): Sender {
+  const post = (id: string, channel: string, edits: string | null, card: Card): Promise<void> =>
+    showCard({ id, at: now(), channel, to: null, answers: null, edits }, card);
   return {
     send: async (channel, card, { ref }) => {
-      post(ref, channel, null, card);
+      await post(ref, channel, null, card);
       return { kind: "sent", message: ref };
     },
     edit: async (channel, message, card) => {
-      post(message, channel, message, card);
+      await post(message, channel, message, card);
       return { kind: "sent", message };
     },
     find: async (channel, ref) => (shownPost(ref)?.channel === channel ? ref : null),

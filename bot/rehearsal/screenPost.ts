@@ -1,5 +1,6 @@
 import type { Instant } from "../../core/kinds.ts";
 import type { Card, Form } from "../chat/types.ts";
+import type { KeptFile } from "./keepFiles.ts";
 
 /** Something the bot shows: a post, an edit of one, or an answer. */
 export type ScreenPost = {
@@ -12,4 +13,4 @@ export type ScreenPost = {
   readonly answers: string | null;
   /** The id of the post it replaces. */
   readonly edits: string | null;
-} & ({ readonly card: Card } | { readonly form: Form });
+} & ({ readonly card: Card; readonly files: readonly KeptFile[] } | { readonly form: Form });

@@ -1,6 +1,7 @@
 import type { Instant } from "../../core/kinds.ts";
 import type { Card, Form, Line, Span } from "../chat/types.ts";
 import { clockText } from "./clockText.ts";
+import type { KeptFile } from "./keepFiles.ts";
 import { plainText } from "./plainText.ts";
 import type { ScreenPost } from "./screenPost.ts";
 import { wrap } from "./wrap.ts";
@@ -23,8 +24,13 @@ export function textLines(post: ScreenPost, zone: string): readonly string[] {
   ].filter((mark) => mark !== "");
   const head = [`[#${post.channel} ${clockText(post.at, zone, post.at)}]`, content.title, ...marks.map((mark) => `(${mark})`)].join(" ");
   const body = "card" in post ? cardLines(post.card, post.answers === null ? post.id : null, place) : formLines(post.form);
-  return [head, ...body].flatMap((line) => wrap(plainText(line), COLUMNS, "    "));
+  const files = "card" in post ? post.files : [];
+  return [...[head, ...body].flatMap((line) => wrap(plainText(line), COLUMNS, "    ")), ...files.map(fileLine)];
 }
+
+/** In one piece, however long: a path is there to be copied. */
+const fileLine = ({ name, bytes, path }: KeptFile): string =>
+  `  file ${plainText(`${name} (${Math.max(1, Math.round(bytes / 1000))} kB) at ${path}`)}`;
 
 /** The id stands beside buttons, so that `press 1 on …` can name the post later. */
 function cardLines(card: Card, id: string | null, place: Place): readonly string[] {

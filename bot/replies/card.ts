@@ -2,7 +2,7 @@ import type { Audience, Card, Line, Reply } from "../chat/types.ts";
 
 /** A card with what is not said left empty. */
 export function card(parts: Pick<Card, "kind" | "title"> & Partial<Card>): Card {
-  return { tone: "plain", lines: [], fields: [], buttons: [], choices: null, data: {}, ...parts };
+  return { tone: "plain", lines: [], fields: [], buttons: [], choices: null, files: [], data: {}, ...parts };
 }
 
 export const line = (...spans: Line): Line => spans;

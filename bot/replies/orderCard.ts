@@ -1,11 +1,12 @@
-import { kindsOnExistingClub } from "../../core/buildSheet/buildRequest.ts";
+import type { RouteStep } from "../../core/bench/benchTypes.ts";
 import type { ClubPlan } from "../../core/buildSheet/plan.ts";
 import type { Instant } from "../../core/kinds.ts";
 import type { Action, Button, Card, Json, Line } from "../chat/types.ts";
 import type { ClubFacts, OrderFacts } from "../operations/orderFacts.ts";
 import { card, line } from "./card.ts";
-import { faultWords, quantityWords } from "./faultWords.ts";
-import { clubWords, plural, shown, timeText } from "./shown.ts";
+import { clubLines, clubRow } from "./clubLines.ts";
+import { faultLines, quantityWords } from "./faultWords.ts";
+import { clubWords, plural, timeText } from "./shown.ts";
 
 export const stateWords: Readonly<Record<OrderFacts["state"], string>> = {
   draft: "draft",
@@ -36,52 +37,41 @@ function wroteLine(facts: OrderFacts): Line {
   return line(all.length === 0 ? "Wrote no values" : `Wrote ${all.join(", ")}`);
 }
 
-/** The head chosen: stamped and true are never left to be mixed up. */
-function headLine(club: ClubFacts, plan: ClubPlan): Line {
-  const { head, attitude, mark } = plan.choice;
-  const set = mark === null ? "bonded" : mark;
-  return line(
-    `Head ${head.serial} ${club.headShown ?? ""} stamped ${shown.stamp(head.stampedLoftDeg)}, ${head.place}, ${set}: true ${shown.angle(attitude.squaredLoftDeg)} / ${shown.face(attitude.soledFaceDeg)}`,
-  );
+const isOver = ({ state }: OrderFacts): boolean => state === "closed" || state === "withdrawn";
+
+/** One club in full; of many what is short first, then a line each. */
+function clubsLines(facts: OrderFacts): readonly Line[] {
+  const [only, ...others] = facts.clubs;
+  const faults = faultLines(facts.faults, others.length > 0).map((text) => line(text));
+  if (only === undefined || others.length === 0) {
+    return only === undefined ? faults : [...clubLines(only), ...faults];
+  }
+  const rows = sharedSetting(facts.clubs);
+  return [...faults, ...rows];
 }
 
-function partsLine(plan: ClubPlan): readonly Line[] {
-  const shaft =
-    plan.shaft === null
-      ? []
-      : [`${plan.shaft.model.name}${plan.tipTrimMm ? ` tip ${shown.length(plan.tipTrimMm)}` : ""}${plan.logo === null ? "" : `, logo ${plan.logo}`}`];
-  const grip = plan.grip === null ? [] : [`${plan.grip.model.name}${plan.wraps > 0 ? ` +${plan.wraps}` : ""}`];
-  return shaft.length + grip.length === 0 ? [] : [line([...shaft, ...grip].join("; "))];
-}
-
-function predictedLine(plan: ClubPlan): readonly Line[] {
-  const { lengthMm, swingWeightPoints, totalMassG } = plan.predicted;
-  const parts = [
-    ...(lengthMm === null ? [] : [shown.length(lengthMm)]),
-    ...(swingWeightPoints === null ? [] : [shown.swing(swingWeightPoints)]),
-    ...(totalMassG === null ? [] : [shown.mass(totalMassG)]),
-    ...plan.weights.map(({ model, count }) => `${count > 1 ? `${count} × ` : ""}${model.name}`),
-    ...(plan.leadG >= 0.25 ? [`lead ${shown.mass(plan.leadG)}`] : []),
-  ];
-  return parts.length === 0 ? [] : [line(`Comes to ${parts.join(", ")}`)];
-}
-
-function missLines(plan: ClubPlan): readonly Line[] {
-  const words: Readonly<Record<string, string>> = {
-    squaredLoftDeg: "true loft",
-    soledFaceDeg: "face",
-    seatedLieDeg: "lie",
-    headMassG: "head mass",
-    swingWeightPoints: "swing weight",
-    bounceDeg: "bounce",
+/** What all the clubs of a set share is said once. */
+function sharedSetting(clubs: readonly ClubFacts[]): readonly Line[] {
+  const shared = (of: (plan: ClubPlan) => string | undefined): string | null => {
+    const said = new Set(clubs.flatMap(({ plan }) => (plan === null ? [] : (of(plan) ?? []))));
+    const [first] = said;
+    return said.size === 1 && first !== undefined ? first : null;
   };
-  return plan.choice.misses.map((miss) =>
-    line(`Nearest misses ${words[miss.quantity] ?? miss.quantity} by ${shown.angle(Math.abs(miss.got - miss.wanted))}`),
-  );
+  const shaft = shared((plan) => plan.shaft?.model.name);
+  const grip = shared((plan) => plan.grip?.model.name);
+  const both = [shaft, grip].filter((name) => name !== null);
+  return [...(both.length === 0 ? [] : [line(`All: ${both.join("; ")}`)]), ...clubs.flatMap(clubRow)];
 }
 
-const clubLines = (club: ClubFacts): readonly Line[] =>
-  club.plan === null ? [] : [...partsLine(club.plan), headLine(club, club.plan), ...predictedLine(club.plan), ...missLines(club.plan)];
+const stepsOf = (facts: OrderFacts): readonly RouteStep[] => facts.clubs.flatMap(({ steps }) => steps.map(({ route }) => route));
+const handsOnMin = (facts: OrderFacts): number => stepsOf(facts).reduce((sum, { unattended, medianMin }) => sum + (unattended ? 0 : medianMin), 0);
+
+/** The longest wait beside the work, the walk left out: a glue or a grip that sets. */
+function waitsWords(facts: OrderFacts): string {
+  const waits = stepsOf(facts).filter(({ unattended, kind }) => unattended && kind !== "walk");
+  const longest = waits.reduce((most, { medianMin }) => Math.max(most, medianMin), 0);
+  return longest < 1 ? "" : ` and ${plural(Math.round(longest), "minute")} of setting`;
+}
 
 function timesLine(facts: OrderFacts, now: Instant): readonly Line[] {
   const { likelyAt, promiseAt, playableAt, zone, byAt } = facts;
@@ -89,10 +79,14 @@ function timesLine(facts: OrderFacts, now: Instant): readonly Line[] {
     return [];
   }
   if (promiseAt === null) {
-    const awaits = facts.request.broughtBy !== null && facts.request.broughtBy !== "inTruck";
+    const work = Math.round(handsOnMin(facts));
     return [
       line(
-        facts.heldReason !== null ? "No time while held" : awaits ? "No time before the club is in the truck" : "No promise before the truck leaves",
+        facts.heldReason !== null
+          ? "No time while held"
+          : facts.awaitsClub
+            ? `No time before the club is in the truck; then about ${plural(work, "minute")} of work${waitsWords(facts)}`
+            : "No promise before the truck leaves",
       ),
     ];
   }
@@ -102,22 +96,49 @@ function timesLine(facts: OrderFacts, now: Instant): readonly Line[] {
   return [line(`${likely}promise ${timeText(promiseAt, now, zone)}${late}${playable}`)];
 }
 
+const bringerWords = { player: "The player", caddie: "The caddie", rep: "The rep" } as const;
+
+function bringLines(facts: OrderFacts): readonly Line[] {
+  const { broughtBy } = facts.request;
+  if (!facts.awaitsClub || isOver(facts)) {
+    return [];
+  }
+  return broughtBy === null || broughtBy === "inTruck"
+    ? [line("Who brings the club? Its clock starts when it is in the truck")]
+    : [line(`${bringerWords[broughtBy]} brings the club; its clock starts when it is in the truck`)];
+}
+
+/** Events that keep a list ask for a driver head before it leaves the truck. */
+function listLines(facts: OrderFacts): readonly Line[] {
+  return facts.listEntries.map(({ model, listed, isFresh, forTesting }) => {
+    const name = facts.clubs.find(({ plan }) => plan?.choice.head.model.name === model)?.headShown ?? model;
+    if (listed === false) {
+      return line(`${name} is not on the list for play: testing only`);
+    }
+    return line(
+      `${name}: ${isFresh ? "on the list for play" : forTesting ? "not looked up in the list for play: testing only" : "the list for play is asked before hand-over"}`,
+    );
+  });
+}
+
+function bagLines({ bagCount, request }: OrderFacts): readonly Line[] {
+  if (bagCount === null) {
+    return [];
+  }
+  const out = `Out: ${(request.out ?? []).map(clubWords).join(", ")}`;
+  return [line(bagCount === FULL_BAG ? `${out}; the bag stays at ${FULL_BAG}` : `${out}; that makes ${bagCount} clubs, not ${FULL_BAG}`)];
+}
+
+const FULL_BAG = 14;
+
 function stateLines(facts: OrderFacts): readonly Line[] {
   const held = facts.heldReason === null ? [] : [line(`Held: ${facts.heldReason}`)];
   const taken = facts.takenBy === null ? [] : [line(`Taken by ${facts.takenBy}${facts.answer === null ? "; in the bag?" : `; ${facts.answer}`}`)];
-  const bring =
-    facts.request.broughtBy === null || facts.request.broughtBy === "inTruck"
-      ? []
-      : [line(`${facts.request.broughtBy} brings the club; the clock starts when it is in the truck`)];
-  const isUnsaid = facts.state === "draft" && facts.request.broughtBy === null && kindsOnExistingClub.includes(facts.kind);
-  const who = isUnsaid ? [line("Who brings the club? The clock starts when it is in the truck")] : [];
   const owed =
     facts.state === "ready" || facts.state === "finalCheck"
       ? facts.owed.map((row) => line(`Owed on the ${clubWords(row.club)}: stamp ${row.text}`))
       : [];
-  const several =
-    facts.request.count > 1 && facts.state === "draft" ? [line(`One sheet is made: send an order for each of the ${facts.request.count}`)] : [];
-  return [...held, ...bring, ...who, ...several, ...taken, ...owed];
+  return [...held, ...bagLines(facts), ...bringLines(facts), ...taken, ...owed, ...listLines(facts)];
 }
 
 function buttonsOf(facts: OrderFacts, canGo: boolean): readonly Button[] {
@@ -129,14 +150,25 @@ function buttonsOf(facts: OrderFacts, canGo: boolean): readonly Button[] {
     case "draft":
       return [
         ...(canGo ? [act("Go", "order confirm", undefined, "main")] : []),
+        ...(facts.kind === "broke" ? [act("Build one", "order build", undefined, canGo ? "plain" : "main")] : []),
+        ...(facts.bringerUnsaid
+          ? [
+              act("Caddie brings it", "order bring", "caddie"),
+              act("Player brings it", "order bring", "player"),
+              act("In the truck", "order bring", "inTruck"),
+            ]
+          : []),
         act("Change", "order change"),
-        act("Other heads", "order heads"),
+        ...(facts.clubs.some(({ plan }) => plan !== null && plan.runnersUp.length > 0) ? [act("Other heads", "order heads")] : []),
         act("Drop", "order drop", undefined, "grave"),
       ];
     case "confirmed":
     case "building":
     case "finalCheck":
       return [
+        ...(facts.state === "confirmed" && facts.awaitsClub && facts.heldReason === null
+          ? [act("In the truck", "order arrived", undefined, "main")]
+          : []),
         facts.heldReason === null ? act("Hold", "order hold") : act("Resume", "order resume", undefined, "main"),
         act("Scratch", "order scratch", undefined, "grave"),
       ];
@@ -151,9 +183,29 @@ function buttonsOf(facts: OrderFacts, canGo: boolean): readonly Button[] {
   }
 }
 
+/** What one club of an order comes to, unrounded. */
+function clubData(club: ClubFacts): Readonly<Record<string, Json>> {
+  const { plan, service } = club;
+  if (plan !== null) {
+    const { head, attitude, bend, mark } = plan.choice;
+    return {
+      headSerial: head.serial,
+      sleeveMark: mark,
+      squaredLoftDeg: attitude.squaredLoftDeg,
+      soledFaceDeg: attitude.soledFaceDeg,
+      seatedLieDeg: attitude.seatedLieDeg,
+      loftChangeDeg: bend?.loftChangeDeg ?? 0,
+      lieChangeDeg: bend?.lieChangeDeg ?? 0,
+      headMassG: head.massG,
+      ...plan.predicted,
+    };
+  }
+  return service === null ? { headSerial: club.finished?.club.headSerial ?? null } : { ...service.predicted };
+}
+
 /** Every number the card shows, unrounded. */
 export function orderData(facts: OrderFacts): Readonly<Record<string, Json>> {
-  const plan = facts.clubs[0]?.plan ?? null;
+  const [first] = facts.clubs;
   return {
     orderNumber: facts.number,
     orderId: facts.order,
@@ -163,35 +215,33 @@ export function orderData(facts: OrderFacts): Readonly<Record<string, Json>> {
     promiseAt: facts.promiseAt,
     playableAt: facts.playableAt,
     byAt: facts.byAt,
-    ...(plan === null
-      ? {}
-      : {
-          headSerial: plan.choice.head.serial,
-          squaredLoftDeg: plan.choice.attitude.squaredLoftDeg,
-          soledFaceDeg: plan.choice.attitude.soledFaceDeg,
-          seatedLieDeg: plan.choice.attitude.seatedLieDeg,
-          headMassG: plan.choice.head.massG,
-          lengthMm: plan.predicted.lengthMm,
-          swingWeightPoints: plan.predicted.swingWeightPoints,
-          totalMassG: plan.predicted.totalMassG,
-          balancePointMm: plan.predicted.balancePointMm,
-          inertiaKgCm2: plan.predicted.inertiaKgCm2,
-        }),
+    ...(first === undefined ? {} : clubData(first)),
+    ...(facts.clubs.length > 1 ? { clubs: facts.clubs.map((club) => ({ club: club.club, copyNumber: club.copy, ...clubData(club) })) } : {}),
   };
 }
+
+/** A trial starts from a shaft the player has played. */
+function startWords({ clubs, playedShafts, request }: OrderFacts): string {
+  const shaft = clubs[0]?.plan?.shaft?.model.name;
+  const isNew = request.purpose === "test" && shaft !== undefined && playedShafts.length > 0 && !playedShafts.includes(shaft);
+  return isNew ? ", and starts from a shaft he has played" : "";
+}
+
+/** Nothing keeps the draft from being confirmed: of a broken club, a finished one is there. */
+const canGo = ({ faults, kind, clubs }: OrderFacts): boolean =>
+  faults.length === 0 && (kind !== "broke" || clubs.every(({ finished }) => finished !== null));
 
 /** The order's own post: it is edited in place through the order's life. */
 export function orderCard(facts: OrderFacts, now: Instant): Card {
   const { state } = facts;
-  const faults = facts.faults.map(faultWords);
-  const tone = state === "ready" ? "good" : faults.length > 0 || facts.heldReason !== null ? "attention" : "plain";
+  const tone = state === "ready" ? "good" : facts.faults.length > 0 || facts.heldReason !== null ? "attention" : "plain";
   const purpose = facts.request.purpose === "gamer" ? "" : `, for ${facts.request.purpose}`;
   const changes = facts.clubs[0]?.plan?.changes ?? [];
   return card({
     kind: `order.${state}`,
     title: `${orderTitle(facts)}${purpose} · ${stateWords[state]}${facts.heldReason === null ? "" : ", held"}`,
     tone,
-    lines: [wroteLine(facts), ...facts.clubs.flatMap(clubLines), ...faults.map((text) => line(text)), ...timesLine(facts, now), ...stateLines(facts)],
+    lines: [wroteLine(facts), ...clubsLines(facts), ...timesLine(facts, now), ...stateLines(facts)],
     fields: [
       { label: "Posted by", value: line(facts.postedBy.name) },
       ...(changes.length > 1
@@ -199,14 +249,14 @@ export function orderCard(facts: OrderFacts, now: Instant): Card {
             {
               label: "Differs from the club it is like",
               value: line(
-                `${plural(changes.length, "thing")}: ${changes.map((name) => quantityWords[name] ?? name).join(", ")}. A test says most when one thing changes.`,
+                `${plural(changes.length, "thing")}: ${changes.map((name) => quantityWords[name] ?? name).join(", ")}. A test says most when one thing changes${startWords(facts)}.`,
               ),
             },
           ]
         : []),
       ...(facts.request.note === null ? [] : [{ label: "Note", value: line(facts.request.note) }]),
     ],
-    buttons: buttonsOf(facts, faults.length === 0),
+    buttons: buttonsOf(facts, canGo(facts)),
     data: orderData(facts),
   });
 }

@@ -1,11 +1,14 @@
-import type { Reply } from "../chat/types.ts";
+import type { Instant } from "../../core/kinds.ts";
+import type { Button, Reply } from "../chat/types.ts";
 import type { Answered, HandedOver } from "../operations/handOver.ts";
+import type { ListEntry } from "../operations/listForPlay.ts";
 import type { Measured } from "../operations/measureOrder.ts";
 import type { Move, Moved } from "../operations/moveOrder.ts";
 import type { OrderFacts } from "../operations/orderFacts.ts";
 import type { Press, Pressed } from "../operations/pressStep.ts";
-import { note } from "./card.ts";
+import { card, line, note, reply } from "./card.ts";
 import { stateWords } from "./orderCard.ts";
+import { sheetName, timeText } from "./shown.ts";
 
 /** A button of an older card: nothing changes. */
 export const staleNote = (number: number, state: OrderFacts["state"]): Reply =>
@@ -76,6 +79,16 @@ export function measuredNote(measured: Measured): Reply {
       "Nothing was kept.",
     );
   }
+  if (measured.kind === "which-club") {
+    const [first] = measured.clubs;
+    const name = first === undefined ? "" : sheetName(first);
+    return note(
+      "ask",
+      `${number}: of which club?`,
+      "attention",
+      `It has ${measured.clubs.map(sheetName).join(", ")}. Write for instance: measured ${number} ${name} loft … lie …. Nothing was kept.`,
+    );
+  }
   const words = {
     ready: ["is as written: ready to hand over", "good"],
     "no-plan": ["is measured: ready to hand over", "good"],
@@ -86,17 +99,76 @@ export function measuredNote(measured: Measured): Reply {
   return note("measured", `${number} ${text}`, tone);
 }
 
-export function handedOverNote(done: HandedOver, playable: string | null): Reply {
+const asked = (number: number, model: string, looked: ListEntry["listedAt"]): string =>
+  looked === null ? `${number}: is ${model} on the list for play?` : `${number}: is ${model} still on the list for play?`;
+
+/** The entry of a head in the list for play is asked for before the club leaves the truck. */
+function askListNote(order: HandedOver["order"], { model, listedAt }: ListEntry, taker: string): Reply {
+  const act = (label: string, argument: string): Button => ({
+    label,
+    weight: "plain",
+    action: { command: "order listed", subject: `order:${order.id}`, version: order.version, argument },
+  });
+  return reply(
+    card({
+      kind: "ask.list",
+      title: asked(order.number, model, listedAt),
+      tone: "attention",
+      lines: [line("This event keeps a list. Look it up, then press; the date is kept. Only the governing bodies rule.")],
+      buttons: [act(`On it: to ${taker}`, `yes:${taker}`), act("Not on it", "no")],
+    }),
+  );
+}
+
+export const notYetPlayable = (playableAt: Instant, now: Instant, zone: string): string =>
+  `Not for full swings before ${timeText(playableAt, now, zone)}: glue and grip still set.`;
+
+export function handedOverNote(done: HandedOver, taker: string, playable: string | null): Reply {
   const { number, state, takenBy } = done.order;
-  return done.kind === "refused"
-    ? note("refusal", `${number} is ${stateWords[state]}: only a ready club is handed over`, "refusal", "Nothing was changed.")
-    : note(
+  switch (done.kind) {
+    case "refused":
+      return note("refusal", `${number} is ${stateWords[state]}: only a ready club is handed over`, "refusal", "Nothing was changed.");
+    case "ask-list":
+      return askListNote(done.order, done.entry, taker);
+    case "not-listed":
+      return note(
+        "refusal",
+        `${number}: ${done.entry.model} is not on the list for play`,
+        "refusal",
+        "For testing only. The lead may let it out with a reason (/order handover); only the governing bodies rule.",
+      );
+    case "handed-over":
+      return note(
         "handover",
         `${number} out with ${takenBy === "player" ? "player" : `player, taken by ${takenBy ?? ""}`}`,
         playable === null ? "good" : "attention",
         playable ?? "It may take full swings now.",
       );
+  }
 }
+
+export function listedNote(number: number, entries: readonly ListEntry[], listed: boolean): Reply {
+  const names = entries.map(({ model }) => model).join(", ");
+  return entries.length === 0
+    ? note("refusal", `${number}: no list for play applies`, "refusal", "Nothing was changed.")
+    : note(
+        "list",
+        `${names} ${listed ? "is on" : "is not on"} the list for play: noted`,
+        listed ? "good" : "attention",
+        listed ? "It can be handed over." : "For testing only.",
+      );
+}
+
+export const arrivedNote = (order: { readonly number: number; readonly state: OrderFacts["state"] }, what: "arrived" | "not-awaited"): Reply =>
+  what === "arrived"
+    ? note("order.arrived", `${order.number}: the club is in the truck, its clock runs`, "good")
+    : note("refusal", `${order.number} waits for no club`, "refusal", `It is ${stateWords[order.state]}. Nothing was changed.`);
+
+export const broughtNote = (number: number, who: string): Reply =>
+  note("order.brought", who === "inTruck" ? `${number}: the club is in the truck` : `${number}: ${who} brings the club`, "plain");
+
+export const buildInsteadNote = (number: number): Reply =>
+  note("order.rebuilt", `${number} is a new build now`, "plain", "Its post shows it; press Go there.");
 
 export function answeredNote(answered: Answered): Reply {
   const { number, state, answer } = answered.order;

@@ -26,6 +26,10 @@ export function clubWords(club: ClubName | string): string {
   return wedges[club] ?? club;
 }
 
+/** A club of several alike by its number: `driver 2`. */
+export const sheetName = ({ club, copy }: { readonly club: ClubName; readonly copy: number }): string =>
+  copy === 1 ? clubWords(club) : `${clubWords(club)} ${copy}`;
+
 /** So many of a thing, in words. */
 export const plural = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 

@@ -9,20 +9,14 @@ export const checkedQuantities = [
   "totalMassG",
   "headMassG",
   "wraps",
+  "gripAt2InMm",
+  "gripAt6InMm",
 ] as const;
 
 export type CheckedQuantity = (typeof checkedQuantities)[number];
 
 /** The quantities two twins are compared in, as far as both have them on record. */
-export const comparedQuantities = [
-  ...checkedQuantities,
-  "balancePointMm",
-  "inertiaKgCm2",
-  "frequencyCpm",
-  "gripAt2InMm",
-  "gripAt6InMm",
-  "offsetMm",
-] as const;
+export const comparedQuantities = [...checkedQuantities, "balancePointMm", "inertiaKgCm2", "frequencyCpm", "offsetMm"] as const;
 
 export type ComparedQuantity = (typeof comparedQuantities)[number];
 

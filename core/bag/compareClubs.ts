@@ -2,28 +2,15 @@ import { checkedClub } from "./checkedClub.ts";
 import { type CheckRow, checkRow, type Verdict, worstVerdict } from "./checkRow.ts";
 import { type CheckTolerances, type ComparedQuantity, comparedQuantities } from "./checkTolerances.ts";
 import { defaultGaugeErrors, type GaugeErrors } from "./gaugeErrors.ts";
+import { type NamedQuantity, namedQuantities } from "./partCosts.ts";
 import type { SpecClub } from "./specClub.ts";
 
-const namedQuantities = [
-  "headModel",
-  "stampedLoftDeg",
-  "grind",
-  "sleeveModel",
-  "sleeveMark",
-  "shaftModel",
-  "tipTrimMm",
-  "logo",
-  "gripModel",
-  "rib",
-  "stamp",
-] as const;
-
-interface ClubComparison {
+export interface ClubComparison {
   readonly rows: readonly CheckRow<ComparedQuantity>[];
   /** Parts and settings known on both sides that are not the same. */
-  readonly differing: readonly (typeof namedQuantities)[number][];
+  readonly differing: readonly NamedQuantity[];
   /** Quantities known on one side only. */
-  readonly unknown: readonly string[];
+  readonly unknown: readonly (ComparedQuantity | NamedQuantity)[];
   /** Known on both sides but measured differently: a frequency of another, or of an unknown, clamp set-up. */
   readonly incomparable: readonly ComparedQuantity[];
   readonly overall: Verdict | "unmeasured";
@@ -56,7 +43,7 @@ export function compareClubs(
   gaugeErrors: GaugeErrors = defaultGaugeErrors,
 ): ClubComparison {
   const [like, made] = [checkedClub(gamer), checkedClub(twin)];
-  const isKnown = (club: SpecClub, name: ComparedQuantity | (typeof namedQuantities)[number]) => (club[name] ?? null) !== null;
+  const isKnown = (club: SpecClub, name: ComparedQuantity | NamedQuantity) => (club[name] ?? null) !== null;
   const gauge = { readings: 2, errors: gaugeErrors } as const;
   const rows = comparedQuantities.flatMap((quantity) => {
     const [wanted, got] = [like[quantity] ?? null, made[quantity] ?? null];

@@ -52,15 +52,20 @@ export interface Route {
   readonly playableAfterGripMin: number;
 }
 
+/** How far the shaft of a build or a reshaft was prepared before. */
+export const shaftStates = ["raw", "tipped", "sleeved", "used"] as const;
+type ShaftState = (typeof shaftStates)[number];
+
 /**
- * What a route is chosen by. `readySleeved` skips preparing and bonding the tip; `clubsInSet` is how many irons and wedges
- * are built together (1 when absent), each station set up once for all.
+ * What a route is chosen by. `shaftState` is raw when absent; `sleeveOn` says of a used shaft that the sleeve wanted is still on it.
+ * `clubsInSet` is how many irons and wedges are built together (1 when absent), each station set up once for all.
  */
 export interface RouteQuestion {
   readonly kind: OrderKind;
   readonly family: ClubFamily;
   readonly adjustable: boolean;
-  readonly readySleeved: boolean;
+  readonly shaftState?: ShaftState;
+  readonly sleeveOn?: boolean;
   readonly clubsInSet?: number;
 }
 

@@ -21,14 +21,6 @@ export const bondedWoodReshaft: readonly RouteRow[] = onPulledPart(bondedWoodBui
 export const ironReshaft: readonly RouteRow[] = onPulledPart(ironBuild, ["gaugeHead"]);
 export const putterReshaft: readonly RouteRow[] = onPulledPart(putterBuild, ["gaugeHead", "dryFit"]);
 
-/** A ready-sleeved shaft goes on in place of the old one, which comes off with its screw. */
-export const readySleevedReshaft: readonly RouteRow[] = [
-  { kind: "removeOld", min: 0.5, after: [] },
-  ...withoutKinds(adjustableBuild, ["tipPrepare", "dryFit", "bond", "bondSet", "pullHead"]).map((row) =>
-    row.kind === "headOn" || row.kind === "gaugeHead" ? { ...row, after: [...row.after, "removeOld" as const] } : row,
-  ),
-];
-
 /** The new head goes on the shaft as it is: nothing is cut or gripped. */
 const keptShaft: readonly StepKind[] = ["pullParts", "cut", "layOutGrip", "grip", "gripSet"];
 const swapped = (build: readonly RouteRow[], firstUse: StepKind): readonly RouteRow[] => [

@@ -3,19 +3,11 @@ import { inRange } from "../quantity/inRange.ts";
 import { oneOf } from "../quantity/oneOf.ts";
 import { wholeNumber } from "../quantity/wholeNumber.ts";
 import { floorsOf } from "../rules/floorsOf.ts";
-import type { Route, RouteQuestion, StepKind, WaitFloors } from "./benchTypes.ts";
+import { type Route, type RouteQuestion, shaftStates, type WaitFloors } from "./benchTypes.ts";
 import { adjustableBuild, bondedWoodBuild, ironBuild, putterBuild } from "./buildRoutes.ts";
-import {
-  adjustableReshaft,
-  bondedWoodReshaft,
-  bondedWoodSwap,
-  ironReshaft,
-  ironSwap,
-  putterReshaft,
-  putterSwap,
-  readySleevedReshaft,
-} from "./pulledShaftRoutes.ts";
-import { type RouteRow, routeOf, withoutKinds } from "./routeRows.ts";
+import { forShaftState, readySleevedBuild, readySleevedReshaft } from "./preparedShaftRoutes.ts";
+import { adjustableReshaft, bondedWoodReshaft, bondedWoodSwap, ironReshaft, ironSwap, putterReshaft, putterSwap } from "./pulledShaftRoutes.ts";
+import { type RouteRow, routeOf } from "./routeRows.ts";
 import { adjustableSwap, bend, broke, check, grind, regrip, repair, stamp, turn } from "./serviceRoutes.ts";
 
 /**
@@ -31,14 +23,12 @@ function constructionOf(question: RouteQuestion): Construction {
   if (question.family === "iron" || question.family === "wedge") return "iron";
   if (question.family === "putter") return "putter";
   if (!question.adjustable) return "bondedWood";
-  return question.readySleeved ? "readySleeve" : "sleeve";
+  return question.shaftState === "sleeved" || (question.shaftState === "used" && question.sleeveOn === true) ? "readySleeve" : "sleeve";
 }
-
-const sleeveBonding: readonly StepKind[] = ["tipPrepare", "dryFit", "bond", "bondSet"];
 
 const builds: Readonly<Record<Construction, readonly RouteRow[]>> = {
   sleeve: adjustableBuild,
-  readySleeve: withoutKinds(adjustableBuild, sleeveBonding),
+  readySleeve: readySleevedBuild,
   bondedWood: bondedWoodBuild,
   iron: ironBuild,
   putter: putterBuild,
@@ -96,13 +86,14 @@ function builtTogether(rows: readonly RouteRow[], clubs: number): readonly Route
  *
  * Minutes are medians of one club; a set of clubs is several jobs, and one of n irons built together takes 65 % + 35 %/n of
  * a single one's minutes, which makes 4 to pitching wedge 86 (common practice 75 to 90). The final check is the step `measure`,
- * the last step is always `walk`. For `broke` the route is that of a finished club; when there is none, ask for `build`.
+ * the last step is always `walk`. A shaft on its sleeve skips tip and bond; a tipped one half of the tip's preparation, a used one costs its old
+ * grip (our estimates, no source). For `broke` the route is that of a finished club; when there is none, ask for `build`.
  *
- * @param question - `adjustable` and `readySleeved` count for woods and hybrids only, `clubsInSet` for built irons and wedges
+ * @param question - `adjustable` and a sleeve on the shaft count for woods and hybrids only, `clubsInSet` for built irons and wedges
  * @param floors - minutes from the data sheets in force and the venue's walk; waits are never planned shorter
  * @returns the steps in minutes
  * @throws {DomainError} `quantity-out-of-range` when a number cannot be
- * @throws {DomainError} `quantity-unreadable` when the kind of work or the family is unknown
+ * @throws {DomainError} `quantity-unreadable` when the kind of work, the family or the state of the shaft is unknown
  * @see common practice, no source
  */
 export function routeFor(question: RouteQuestion, floors: WaitFloors): Route {
@@ -112,7 +103,9 @@ export function routeFor(question: RouteQuestion, floors: WaitFloors): Route {
   for (const [name, floorMin] of Object.entries(floors)) {
     inRange(floorMin, { field: name, unit: "min", min: 0, max: 10_080 });
   }
+  const shaftState = oneOf(question.shaftState ?? "raw", shaftStates, "shaftState");
   const construction = constructionOf(question);
-  const rows = routes[question.kind][construction];
+  const takesShaft = question.kind === "build" || question.kind === "reshaft";
+  const rows = forShaftState(routes[question.kind][construction], takesShaft ? shaftState : "raw");
   return routeOf(question.kind === "build" && construction === "iron" ? builtTogether(rows, clubsInSet) : rows, floors);
 }

@@ -63,12 +63,14 @@ export type BroughtBy = "player" | "caddie" | "rep" | "inTruck";
 
 /**
  * One request for work, however it was sent (message, command, form). `clubs` names one club or a set; `count` above one
- * asks for that many alike. Kinds other than `build` and `swap` work on a club that exists.
+ * asks for that many alike. `out` names the clubs that leave the bag for them: a set change, in which as many as come in
+ * need not go out. Kinds other than `build` and `swap` work on a club that exists.
  */
 export interface BuildRequest {
   readonly kind: OrderKind;
   readonly player: Id<"player">;
   readonly clubs: readonly ClubName[];
+  readonly out: readonly ClubName[];
   readonly count: number;
   readonly like: Like | null;
   readonly clauses: Clauses;

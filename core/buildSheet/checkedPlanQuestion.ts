@@ -1,27 +1,28 @@
 import { finiteNumbers } from "../quantity/finiteNumbers.ts";
 import { inRange } from "../quantity/inRange.ts";
+import { oneOf } from "../quantity/oneOf.ts";
 import { wholeNumber } from "../quantity/wholeNumber.ts";
+import { checkedHeads } from "../selection/checkedHeads.ts";
 import { checkedSelectionTolerances } from "../selection/checkedSelectionTolerances.ts";
+import { checkedTarget } from "./checkedTarget.ts";
+import { planKinds } from "./plan.ts";
 import type { PlanQuestion } from "./planQuestion.ts";
-import { amountNames, targetLimits } from "./targetLimits.ts";
 
 const MOST_PORTS = 4;
-const unitOf = (name: string): string => /(Deg|Mm|Points|G)$/.exec(name)?.[1]?.toLowerCase() ?? "";
 
 /**
  * A question a plan can be made of: every number finite, the target a club, no allowance below 0.
  *
  * @throws {DomainError} `quantity-out-of-range` when a number of it cannot be
+ * @throws {DomainError} `quantity-unreadable` when the kind of work is none that parts are planned for
  */
 export function checkedPlanQuestion(question: PlanQuestion): PlanQuestion {
-  finiteNumbers(question, "question");
+  const { parts, ownHead = null } = question;
+  finiteNumbers({ ...question, parts: { ...parts, heads: [] } }, "question");
+  checkedHeads(ownHead === null ? parts.heads : [...parts.heads, ownHead]);
+  oneOf(question.kind, planKinds, "kind");
   checkedSelectionTolerances(question.tolerances);
-  for (const name of amountNames) {
-    const value = question.target[name];
-    if (value !== null) {
-      inRange(value, { field: `target.${name}`, unit: unitOf(name), ...targetLimits[name] });
-    }
-  }
+  checkedTarget(question.target);
   const { weightPorts, headOwnInertiaKgCm2, headFromAxisMm, ...single } = question.allowances;
   for (const allowances of [single, headOwnInertiaKgCm2, headFromAxisMm]) {
     for (const [name, value] of Object.entries(allowances)) {

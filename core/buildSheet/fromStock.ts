@@ -1,7 +1,8 @@
 import type { Stocked } from "./parts.ts";
 import type { Shortage } from "./plan.ts";
 
-const NEAREST_SHOWN = 3;
+/** How many of the nearest are named. */
+export const NEAREST_SHOWN = 3;
 
 const words = (name: string) => new Set(name.toLowerCase().split(/\s+/));
 
@@ -21,9 +22,13 @@ export function fromStock<M extends { readonly name: string }>(stock: readonly S
     }, null);
 }
 
+/** The names in stock that share most words with the one wanted. */
+export function nearestNames<M extends { readonly name: string }>(wanted: string, stock: readonly Stocked<M>[]): readonly string[] {
+  const names = [...new Set(stock.filter(({ free }) => free > 0).map(({ model }) => model.name))];
+  return names.sort((one, other) => sharedWords(wanted, other) - sharedWords(wanted, one) || (one < other ? -1 : 1)).slice(0, NEAREST_SHOWN);
+}
+
 /** A part that is not in reach, with the names in reach that share most words with it. */
 export function shortageOf<M extends { readonly name: string }>(part: Shortage["part"], wanted: string, stock: readonly Stocked<M>[]): Shortage {
-  const names = [...new Set(stock.filter(({ free }) => free > 0).map(({ model }) => model.name))];
-  const nearest = names.sort((one, other) => sharedWords(wanted, other) - sharedWords(wanted, one) || (one < other ? -1 : 1));
-  return { part, wanted, nearest: nearest.slice(0, NEAREST_SHOWN) };
+  return { part, wanted, nearest: nearestNames(wanted, stock) };
 }

@@ -1,12 +1,19 @@
 import { clubFamily } from "../kinds.ts";
+import { foundHead } from "./foundHead.ts";
 import type { MeasuredHead } from "./parts.ts";
-import type { Shortage, Target } from "./plan.ts";
+import type { FoundHead, Shortage, Target } from "./plan.ts";
 
 const NEAREST_SHOWN = 3;
 
 const named = (model: string, stampedLoftDeg: number | null) => (stampedLoftDeg === null ? model : `${model} ${stampedLoftDeg}`);
 
-/** No head in the truck fits: the nearest of the same hand and family, in other trucks too, as model, stamp and serial. */
+const inWords = ({ model, stampedLoftDeg, serial, place, here }: FoundHead) =>
+  `${named(model, stampedLoftDeg)} ${serial}${here ? "" : ` (${place})`}`;
+
+/**
+ * No head in the truck fits: the nearest of the same hand and family as model, stamp and serial, those that do not lie
+ * here with their place.
+ */
 export function headShortage(target: Target, heads: readonly MeasuredHead[]): Shortage {
   const family = clubFamily(target.club);
   const wantedLoftDeg = target.squaredLoftDeg ?? target.stampedLoftDeg;
@@ -23,9 +30,6 @@ export function headShortage(target: Target, heads: readonly MeasuredHead[]): Sh
         Number(other.here) - Number(one.here) ||
         (one.serial < other.serial ? -1 : 1),
     );
-  return {
-    part: "head",
-    wanted: named(target.headModel ?? target.club, target.stampedLoftDeg),
-    nearest: nearest.slice(0, NEAREST_SHOWN).map((head) => `${named(head.model.name, head.stampedLoftDeg)} ${head.serial}`),
-  };
+  const found = nearest.slice(0, NEAREST_SHOWN).map(foundHead);
+  return { part: "head", wanted: named(target.headModel ?? target.club, target.stampedLoftDeg), nearest: found.map(inWords), heads: found };
 }

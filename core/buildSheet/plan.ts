@@ -1,7 +1,14 @@
 import type { TrimFault } from "../club/shaftTrim.ts";
+import type { Bend } from "../head/afterBend.ts";
 import type { Attitude } from "../head/attitude.ts";
+import type { BendReason } from "../head/bendAllowed.ts";
 import type { ClubName, Hand, Id } from "../kinds.ts";
-import type { GripModel, MeasuredHead, ShaftModel, SleeveModel, WeightModel } from "./parts.ts";
+import type { Degrees } from "../quantity/units.ts";
+import type { GripModel, MeasuredHead, ShaftModel, ShaftPiece, SleeveModel, WeightModel } from "./parts.ts";
+
+export const planKinds = ["build", "swap", "reshaft"] as const;
+/** Work that makes a club of parts: a new one, another head on one, another shaft in one. */
+export type PlanKind = (typeof planKinds)[number];
 
 /** What the club should measure, every value resolved: written, or taken from the club named after `like`. */
 export interface Target {
@@ -27,18 +34,6 @@ export interface Target {
   readonly wraps: number | null;
 }
 
-/** A head with its sleeve at a printed mark (or bonded), and how far it is from the wish. */
-export interface HeadChoice {
-  readonly head: MeasuredHead;
-  readonly sleeve: SleeveModel | null;
-  readonly mark: string | null;
-  readonly attitude: Attitude;
-  /** Sum of squared deviations, each in units of its tolerance; lower is nearer. */
-  readonly score: number;
-  /** Every deviation named and larger than its tolerance. */
-  readonly misses: readonly Deviation[];
-}
-
 export interface Deviation {
   readonly quantity: "squaredLoftDeg" | "soledFaceDeg" | "seatedLieDeg" | "bounceDeg" | "headMassG" | "swingWeightPoints";
   readonly wanted: number;
@@ -46,11 +41,79 @@ export interface Deviation {
   readonly tolerance: number;
 }
 
+/** A head with its sleeve at a printed mark, or bonded and bent, and how far it is from the wish. */
+export interface HeadChoice {
+  readonly head: MeasuredHead;
+  readonly sleeve: SleeveModel | null;
+  readonly mark: string | null;
+  /** At the mark that wins among equals, or without a sleeve. */
+  readonly atPreferredMark: boolean;
+  /** As it will be left: set, and bent. */
+  readonly attitude: Attitude;
+  readonly bounceDeg: Degrees | null;
+  /** Null where nothing is bent. */
+  readonly bend: Bend | null;
+  /** The bend is past the warning, with all that went before it, and not past the limit. */
+  readonly bendWarned: boolean;
+  /** Weights, and one more where lead must make up for what they leave. */
+  readonly addedCount: number;
+  /** Sum of squared deviations, each in units of its tolerance; lower is nearer. */
+  readonly score: number;
+  /** Every deviation from what is wished, where it can be read. */
+  readonly deviations: readonly Deviation[];
+  /** Those larger than their tolerance. */
+  readonly misses: readonly Deviation[];
+}
+
+/** One thing that another head gives up against the one chosen. */
+export type GivenUp =
+  /** Further from the wish, in the quantity's own unit. */
+  | { readonly code: "further"; readonly quantity: Deviation["quantity"]; readonly worseBy: number }
+  | { readonly code: "bounce-unknown" }
+  | { readonly code: "turned-sleeve"; readonly mark: string }
+  | { readonly code: "more-bend"; readonly deg: Degrees }
+  | { readonly code: "more-weights"; readonly count: number }
+  | { readonly code: "elsewhere"; readonly place: string };
+
+export type RunnerUp = HeadChoice & { readonly givesUp: readonly GivenUp[] };
+
+/** A head as people find it. */
+export interface FoundHead {
+  readonly serial: string;
+  readonly model: string;
+  readonly stampedLoftDeg: Degrees;
+  readonly place: string;
+  readonly here: boolean;
+}
+
+/** What could be done where the head chosen misses the wish. */
+export type Remedy =
+  /** It lies in another truck, at home base or in another player's bin, and misses less. */
+  | ({ readonly code: "head-elsewhere"; readonly missCount: number } & FoundHead)
+  /** To be sent from home base: the stamp of that model nearest to the loft wished. */
+  | { readonly code: "order-head"; readonly model: string; readonly stampedLoftDeg: Degrees }
+  /** A head of another grind that has the bounce, bent to the loft wished. */
+  | ({
+      readonly code: "another-grind";
+      readonly grind: string | null;
+      readonly squaredLoftDeg: Degrees;
+      readonly bounceDeg: Degrees;
+      readonly bend: Bend | null;
+    } & FoundHead)
+  /** By a qualified grinder: bounce to give, or to take where it is below 0. */
+  | { readonly code: "sole-work"; readonly bounceChangeDeg: Degrees }
+  /** The loft to wish instead, at which the bounce comes by bending. */
+  | { readonly code: "loft-for-bounce"; readonly squaredLoftDeg: Degrees; readonly bounceDeg: Degrees }
+  /** Why the head cannot be bent the rest of the way. */
+  | { readonly code: "no-further-bend"; readonly reason: BendReason };
+
 /** What is needed and is not in reach, with the nearest that is. */
 export interface Shortage {
   readonly part: "head" | "shaft" | "grip" | "sleeve";
   readonly wanted: string;
   readonly nearest: readonly string[];
+  /** The same for a head, in parts. */
+  readonly heads?: readonly FoundHead[];
 }
 
 /** Why no plan could be made: each names its clause, so that the order can be mended. */
@@ -64,10 +127,18 @@ export type PlanFault =
 /** What the technician builds one club from, and what it should measure. */
 export interface ClubPlan {
   readonly version: 1;
+  readonly kind: PlanKind;
   readonly club: ClubName;
   readonly target: Target;
   readonly choice: HeadChoice;
-  readonly runnersUp: readonly HeadChoice[];
+  /** Other heads in this truck, the nearest first. */
+  readonly runnersUp: readonly RunnerUp[];
+  /** Heads that do not lie here and are nearer than the choice by what a gauge can tell. */
+  readonly elsewhere: readonly HeadChoice[];
+  /** What could be done about the choice's misses; empty when it has none. */
+  readonly remedies: readonly Remedy[];
+  /** A prepared shaft taken in place of a raw one of the same model; null when none is. */
+  readonly piece: ShaftPiece | null;
   /** Null when the shaft stays on its club, as in a swap. */
   readonly shaft: { readonly model: ShaftModel; readonly place: string; readonly placeId: Id<"place"> | null } | null;
   readonly grip: { readonly model: GripModel; readonly place: string; readonly placeId: Id<"place"> | null } | null;

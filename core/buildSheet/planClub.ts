@@ -1,8 +1,11 @@
 import { checkedPlanQuestion } from "./checkedPlanQuestion.ts";
-import type { PlanResult } from "./plan.ts";
+import type { PlanKind, PlanResult } from "./plan.ts";
 import { planBuild } from "./planBuild.ts";
 import type { PlanQuestion } from "./planQuestion.ts";
+import { planReshaft } from "./planReshaft.ts";
 import { planSwap } from "./planSwap.ts";
+
+const plans: Readonly<Record<PlanKind, (question: PlanQuestion) => PlanResult>> = { build: planBuild, swap: planSwap, reshaft: planReshaft };
 
 /**
  * What the technician builds one club from, and what it should measure.
@@ -18,6 +21,5 @@ import { planSwap } from "./planSwap.ts";
  * @throws {DomainError} `balance-outside-model` or `quantity-out-of-range` when a part was recorded with impossible values or any number is not finite
  */
 export function planClub(question: PlanQuestion): PlanResult {
-  checkedPlanQuestion(question);
-  return question.kind === "build" ? planBuild(question) : planSwap(question);
+  return plans[question.kind](checkedPlanQuestion(question));
 }

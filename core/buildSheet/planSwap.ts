@@ -3,9 +3,10 @@ import { clubFamily } from "../kinds.ts";
 import { grams } from "../quantity/units.ts";
 import { type HeadMassAim, headMassAim, massOfHead } from "./massOfHead.ts";
 import type { HeadModel, SleeveModel } from "./parts.ts";
-import type { ClubPlan, HeadChoice, PlanFault, PlanResult } from "./plan.ts";
+import type { ClubPlan, PlanFault, PlanResult } from "./plan.ts";
 import { missingQuantities, type PlanQuestion } from "./planQuestion.ts";
-import { rankHeads } from "./rankHeads.ts";
+import { type ChosenHead, rankHeads } from "./rankHeads.ts";
+import { sleevesOnRecord } from "./sleevesOnRecord.ts";
 import { headFromCapMm } from "./stagedComponents.ts";
 import { withSwingWeightMiss } from "./swingWeightMiss.ts";
 import { changesFrom } from "./targetChanges.ts";
@@ -22,13 +23,6 @@ const stayingByChange: Readonly<Record<string, Staying>> = {
   logo: "logo",
   rib: "rib",
 };
-
-/** The sleeve stays on the shaft: the one on record, or when it is not on record any the team has. */
-function sleevesOnShaft({ parts, reference }: PlanQuestion): { readonly sleeves: readonly SleeveModel[]; readonly onRecord: SleeveModel | null } {
-  const models = [...new Map(parts.sleeves.map(({ model }) => [model.id, model])).values()];
-  const onRecord = models.find(({ name }) => name === reference?.sleeveModel) ?? null;
-  return { sleeves: onRecord === null ? models : [onRecord], onRecord };
-}
 
 /** The question with only the heads that go on the sleeve of record: a bonded head does not. */
 function withFittingHeads(question: PlanQuestion, onRecord: SleeveModel | null): PlanQuestion {
@@ -70,17 +64,22 @@ function predicted(question: PlanQuestion, model: HeadModel, massG: number): Clu
   };
 }
 
-function planned(question: PlanQuestion, choice: HeadChoice, runnersUp: readonly HeadChoice[], changes: readonly string[]): ClubPlan {
+function planned(question: PlanQuestion, chosen: ChosenHead, changes: readonly string[]): ClubPlan {
+  const { choice, runnersUp, elsewhere, remedies } = chosen;
   const { target, reference, parts, allowances } = question;
   const { model } = choice.head;
   const head = massOfHead(choice.head.massG, aimFor(question, model), parts.weights, allowances.weightPorts[model.family]);
   const expected = predicted(question, model, head.massG);
   return {
     version: 1,
+    kind: "swap",
     club: target.club,
     target,
     choice: withSwingWeightMiss(choice, target.swingWeightPoints, expected.swingWeightPoints, allowances.swingWeightPoints),
     runnersUp,
+    elsewhere,
+    remedies,
+    piece: null,
     shaft: null,
     grip: null,
     weights: head.weights,
@@ -107,12 +106,13 @@ export function planSwap(question: PlanQuestion): PlanResult {
   const changes = reference === null ? [] : changesFrom(reference, target);
   const staying = changes.flatMap((name) => stayingByChange[name] ?? []);
   const sumsFor = weightSums(question);
-  const { sleeves, onRecord } = sleevesOnShaft(question);
-  const ranked = rankHeads(withFittingHeads(question, onRecord), sleeves, {
+  const { sleeves, onRecord } = sleevesOnRecord(question);
+  const ranked = rankHeads(withFittingHeads(question, onRecord), {
+    sleeves,
     preferredMark: reference?.sleeveMark ?? null,
     massWish: (head) => {
       const aim = aimFor(question, head.model);
-      return aim === null ? null : { wantedG: aim.wantedG, addableG: sumsFor(head.model.family) };
+      return aim === null ? null : { ...aim, addable: sumsFor(head.model.family) };
     },
   });
   const faults: readonly PlanFault[] = [
@@ -123,5 +123,5 @@ export function planSwap(question: PlanQuestion): PlanResult {
   if (faults.length > 0 || ranked.kind === "short") {
     return { kind: "refused", faults };
   }
-  return { kind: "planned", plan: planned(question, ranked.choice, ranked.runnersUp, changes) };
+  return { kind: "planned", plan: planned(question, ranked, changes) };
 }

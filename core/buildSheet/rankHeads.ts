@@ -1,25 +1,18 @@
 import { chooseHeads, type HeadQuestion } from "../selection/chooseHeads.ts";
+import { givenUp } from "../selection/givenUp.ts";
 import { headShortage } from "./headShortage.ts";
 import type { SleeveModel } from "./parts.ts";
-import type { HeadChoice, Shortage } from "./plan.ts";
+import type { ClubPlan, HeadChoice, Shortage } from "./plan.ts";
 import type { PlanQuestion } from "./planQuestion.ts";
+import { remediesFor } from "./remediesFor.ts";
 
 const RUNNERS_UP_SHOWN = 5;
+const ELSEWHERE_SHOWN = 3;
 
-type RankedHeads =
-  | { readonly kind: "ranked"; readonly choice: HeadChoice; readonly runnersUp: readonly HeadChoice[] }
-  | { readonly kind: "short"; readonly shortage: Shortage };
+/** The head of a plan, and all there is to say of other heads. */
+export type ChosenHead = Pick<ClubPlan, "choice" | "runnersUp" | "elsewhere" | "remedies">;
 
-/** The choices after the first, each head once at its best mark. */
-function otherHeads(ranked: readonly HeadChoice[], first: HeadChoice): readonly HeadChoice[] {
-  const bestByHead = new Map<HeadChoice["head"]["id"], HeadChoice>();
-  for (const choice of ranked) {
-    if (choice.head.id !== first.head.id && !bestByHead.has(choice.head.id)) {
-      bestByHead.set(choice.head.id, choice);
-    }
-  }
-  return [...bestByHead.values()].slice(0, RUNNERS_UP_SHOWN);
-}
+export type RankedHeads = ({ readonly kind: "ranked" } & ChosenHead) | { readonly kind: "short"; readonly shortage: Shortage };
 
 /** Heads fit, but no sleeve of their family is at hand. */
 function sleeveShortage(question: PlanQuestion, sleeves: readonly SleeveModel[]): Shortage | null {
@@ -34,17 +27,33 @@ function sleeveShortage(question: PlanQuestion, sleeves: readonly SleeveModel[])
   return wanted === undefined || lacking.length < families.size ? null : { part: "sleeve", wanted, nearest: [] };
 }
 
-/** The heads in this truck, best first; or what is short, with the nearest in reach. */
-export function rankHeads(
-  question: PlanQuestion,
-  sleeves: readonly SleeveModel[],
-  how: Pick<HeadQuestion, "preferredMark" | "massWish">,
-): RankedHeads {
-  const { target, parts, tolerances } = question;
-  const ranked = chooseHeads({ target, heads: parts.heads.filter(({ here }) => here), sleeves, tolerances, ...how });
-  const [choice] = ranked;
+/** The heads that do not lie here and are nearer by at least a band of scores. */
+function nearerElsewhere(ranked: readonly HeadChoice[], choice: HeadChoice, scoreBand: number): readonly HeadChoice[] {
+  return ranked.filter(({ head, score }) => !head.here && score <= choice.score - scoreBand + 1e-9).slice(0, ELSEWHERE_SHOWN);
+}
+
+/** How the heads of a question are set and weighed. */
+export type HeadsHow = Pick<HeadQuestion, "sleeves" | "preferredMark" | "massWish">;
+
+/**
+ * The heads in this truck, best first, the one allotted before all; or what is short, with the nearest in reach. What
+ * does not lie here, another player's bin included, is named and never taken.
+ */
+export function rankHeads(question: PlanQuestion, how: HeadsHow): RankedHeads {
+  const { target, parts, tolerances, allottedHead = null, skilledTechnician = false } = question;
+  const asked: HeadQuestion = { target, heads: parts.heads, tolerances, skilledTechnician, ...how };
+  const ranked = chooseHeads(asked);
+  const here = ranked.filter(({ head }) => head.here);
+  const choice = here.find(({ head }) => head.id === allottedHead) ?? here[0];
   if (choice === undefined) {
-    return { kind: "short", shortage: sleeveShortage(question, sleeves) ?? headShortage(target, parts.heads) };
+    return { kind: "short", shortage: sleeveShortage(question, how.sleeves) ?? headShortage(target, parts.heads) };
   }
-  return { kind: "ranked", choice, runnersUp: otherHeads(ranked, choice) };
+  const others = here.filter((other) => other !== choice).slice(0, RUNNERS_UP_SHOWN);
+  return {
+    kind: "ranked",
+    choice,
+    runnersUp: others.map((other) => ({ ...other, givesUp: givenUp(choice, other) })),
+    elsewhere: nearerElsewhere(ranked, choice, tolerances.scoreBand),
+    remedies: remediesFor(asked, choice),
+  };
 }

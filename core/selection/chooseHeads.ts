@@ -1,39 +1,15 @@
-import type { MeasuredHead, SleeveModel } from "../buildSheet/parts.ts";
-import type { Deviation, HeadChoice, Target } from "../buildSheet/plan.ts";
-import type { Attitude } from "../head/attitude.ts";
-import { bondedAttitude } from "../head/attitudeOf.ts";
-import { sleeveChart } from "../head/sleeveChart.ts";
+import type { MeasuredHead } from "../buildSheet/parts.ts";
+import type { HeadChoice, Target } from "../buildSheet/plan.ts";
 import { clubFamily } from "../kinds.ts";
 import { finiteNumbers } from "../quantity/finiteNumbers.ts";
-import { inRange } from "../quantity/inRange.ts";
+import { atBestSettings } from "./atBestSettings.ts";
+import { checkedHeads } from "./checkedHeads.ts";
 import { checkedSelectionTolerances } from "./checkedSelectionTolerances.ts";
-import { headDeviations, type MassReached, type MassWish, massReached } from "./headDeviations.ts";
-import type { SelectionTolerances } from "./selectionTolerances.ts";
+import type { SettingQuestion } from "./headSettings.ts";
 
 /** What is wished, and what there is to choose from. */
-export interface HeadQuestion {
-  readonly target: Target;
+export interface HeadQuestion extends SettingQuestion {
   readonly heads: readonly MeasuredHead[];
-  readonly sleeves: readonly SleeveModel[];
-  readonly tolerances: SelectionTolerances;
-  /** The mark that wins among equals; left out, each sleeve's standard mark. */
-  readonly preferredMark?: string | null;
-  /** The head mass that swing weight needs, with the weights in stock; null where nothing is wished. */
-  readonly massWish?: (head: MeasuredHead, sleeve: SleeveModel | null) => MassWish | null;
-}
-
-interface Setting {
-  readonly sleeve: SleeveModel | null;
-  readonly mark: string | null;
-  readonly attitude: Attitude;
-  readonly standardLoftDeg: number;
-  readonly preferred: boolean;
-  readonly mass: MassReached | null;
-}
-
-interface Ranked {
-  readonly choice: HeadChoice;
-  readonly preferred: boolean;
 }
 
 const same = (one: number, other: number) => Math.abs(one - other) < 1e-6;
@@ -50,91 +26,36 @@ function isCandidate(head: MeasuredHead, target: Target): boolean {
   );
 }
 
-function massOf(head: MeasuredHead, sleeve: SleeveModel | null, question: HeadQuestion): MassReached | null {
-  const wish = question.massWish?.(head, sleeve) ?? null;
-  return wish === null ? null : massReached(head.massG, wish, question.tolerances.headMassG);
-}
-
-/** Every way the head may be set. With nothing wished that a sleeve could change, only the preferred mark. */
-function settingsOf(head: MeasuredHead, question: HeadQuestion): readonly Setting[] {
-  const { target, sleeves } = question;
-  if (head.model.sleeveFamily === null) {
-    const attitude = bondedAttitude(head);
-    const bonded = {
-      sleeve: null,
-      mark: null,
-      attitude,
-      standardLoftDeg: attitude.squaredLoftDeg,
-      preferred: true,
-      mass: massOf(head, null, question),
-    };
-    return target.sleeveMark === null ? [bonded] : [];
-  }
-  const sleeveMatters = target.sleeveMark !== null || target.squaredLoftDeg !== null || target.soledFaceDeg !== null || target.seatedLieDeg !== null;
-  return sleeves
-    .filter((sleeve) => sleeve.family === head.model.sleeveFamily)
-    .flatMap((sleeve) => {
-      const preferredMark = question.preferredMark ?? sleeve.standardMark;
-      const chart = sleeveChart(head, sleeve);
-      const mass = massOf(head, sleeve, question);
-      const standardLoftDeg = chart.find(({ mark }) => mark === sleeve.standardMark)?.attitude.squaredLoftDeg ?? head.soledLoftDeg;
-      return chart
-        .filter(({ mark }) => (sleeveMatters ? target.sleeveMark === null || mark === target.sleeveMark : mark === preferredMark))
-        .map(({ mark, attitude }) => ({ sleeve, mark, attitude, standardLoftDeg, preferred: mark === preferredMark, mass }));
-    });
-}
-
-/** What a sleeve chart does not look at. */
-function checkedHead({ massG, bounceDeg, serial }: MeasuredHead): void {
-  inRange(massG, { field: `head ${serial} massG`, unit: "g", min: 50, max: 1000 });
-  inRange(bounceDeg ?? 0, { field: `head ${serial} bounceDeg`, unit: "deg", min: -10, max: 30 });
-}
-
-const inTolerances = ({ wanted, got, tolerance }: Deviation) => (got - wanted) / tolerance;
-
-function rankedChoice(head: MeasuredHead, setting: Setting, question: HeadQuestion): Ranked {
-  const deviations = headDeviations(question.target, { head, ...setting }, setting.mass, question.tolerances);
-  /** A bounce that was wished and never measured counts as one tolerance off. */
-  const unknownBounce = question.target.bounceDeg !== null && head.bounceDeg === null ? 1 : 0;
-  const { sleeve, mark, attitude, preferred } = setting;
-  const score = deviations.reduce((total, deviation) => total + inTolerances(deviation) ** 2, unknownBounce);
-  const misses = deviations.filter((deviation) => Math.abs(inTolerances(deviation)) > 1 + 1e-9);
-  return { preferred, choice: { head, sleeve, mark, attitude, score, misses } };
-}
-
-const byText = (one: string, other: string) => (one < other ? -1 : one > other ? 1 : 0);
-
 /**
- * Every head of the right model, hand and stamp at every printed mark, nearest to the wish first.
+ * Every head of the right model, hand and stamp at its best setting, nearest to the wish first.
  *
  *     score = Σ ( (got − wanted) / tolerance )²
  *
- * over squared loft, soled face, seated lie, bounce and the head mass that swing weight needs, as far as wished.
- * Within one band of scores the standard mark comes first (many players refuse a turned sleeve), then fewest
- * deviations past their tolerance, then the lower score, then the serial. The order of the stock changes nothing.
- * Exact sleeve geometry; a stamp without a true loft is wished as that loft at the standard mark.
+ * over squared loft, soled face, seated lie, bounce and the head mass that swing weight needs, as far as wished. A head
+ * with a sleeve is tried at every printed mark of every sleeve in reach. One without, and no driver, is bent: in the loft
+ * plane, where bounce goes with the loft, and in the lie plane by what makes the sum least, as far as past bends leave
+ * of the limits of material, construction and maker; past 1/8° only, which no gauge tells.
+ *
+ * First comes the lower band of scores; within one the preferred mark (many players refuse a turned sleeve), then the
+ * fewest deviations past their tolerance, the least bend in begun half degrees, the fewest weights with lead as one more,
+ * the lower score to 1e-9, the serial, the name of the sleeve, the mark. The order of the stock changes nothing. Exact:
+ * the same as trying every head at every mark with every bend. Exact sleeve geometry, a real head within ±0.2°; a stamp
+ * without a true loft is wished as that loft, with a sleeve at the standard mark. A bounce that was never measured
+ * counts as one tolerance off. Who wants only what lies in this truck hands in only that.
  *
  * @param question - angles in degrees, masses in g
- * @returns all choices, ranked; empty when no head fits
+ * @returns each head that fits once, ranked, as it would be left; empty when none does
  * @throws {DomainError} `quantity-out-of-range` when a head or sleeve was recorded with an impossible value, or a tolerance is not above 0
+ * @throws {DomainError} `list-of-wrong-size` when a sleeve has no mark, or a head was bent more than 200 times
+ * @see fixtures/published/sleeveGeometry.json, bending.json, bendLimits.json
  */
 export function chooseHeads(question: HeadQuestion): readonly HeadChoice[] {
-  finiteNumbers(question, "question");
-  checkedSelectionTolerances(question.tolerances);
-  question.heads.forEach(checkedHead);
-  const band = ({ choice }: Ranked) => Math.floor(choice.score / question.tolerances.scoreBand + 1e-9);
-  return question.heads
-    .filter((head) => isCandidate(head, question.target))
-    .flatMap((head) => settingsOf(head, question).map((setting) => rankedChoice(head, setting, question)))
-    .sort(
-      (one, other) =>
-        band(one) - band(other) ||
-        Number(other.preferred) - Number(one.preferred) ||
-        one.choice.misses.length - other.choice.misses.length ||
-        one.choice.score - other.choice.score ||
-        byText(one.choice.head.serial, other.choice.head.serial) ||
-        byText(one.choice.sleeve?.name ?? "", other.choice.sleeve?.name ?? "") ||
-        byText(one.choice.mark ?? "", other.choice.mark ?? ""),
-    )
-    .map(({ choice }) => choice);
+  const { heads, ...how } = question;
+  finiteNumbers(how, "question");
+  checkedSelectionTolerances(how.tolerances);
+  checkedHeads(heads);
+  return atBestSettings(
+    heads.filter((head) => isCandidate(head, how.target)),
+    how,
+  );
 }

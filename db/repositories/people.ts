@@ -102,6 +102,11 @@ export function currentEvent(reader: Reader, truckId: Id<"truck">, now: Instant)
   return rows.findLast((row) => row.arrivesAt <= now) ?? rows[0] ?? null;
 }
 
+/** @returns the event, or null when there is none of that id */
+export function eventById(reader: Reader, id: Id<"event">): EventRow | null {
+  return reader.select().from(event).where(eq(event.id, id)).get() ?? null;
+}
+
 /** Lists the opening hours of a truck that end after a moment. */
 export function openingsFrom(reader: Reader, truckId: Id<"truck">, from: Instant) {
   return reader

@@ -36,6 +36,8 @@ export const buildOrder = sqliteTable(
     version: integer("version").notNull(),
     revision: integer("revision").notNull(),
     byAt: integer("by_at").$type<Instant>(),
+    /** When the club the work is on came into the truck: its clock starts then. */
+    clubInAt: integer("club_in_at").$type<Instant>(),
     urgent: integer("urgent", { mode: "boolean" }).notNull(),
     givenPromiseAt: integer("given_promise_at").$type<Instant>(),
     likelyAt: integer("likely_at").$type<Instant>(),
@@ -128,8 +130,12 @@ export const measurement = sqliteTable(
       .notNull()
       .references(() => sheet.id),
     quantity: text("quantity").notNull(),
+    /** Of something looked at, such as a stamp, what was seen stands in `as_written` and the value is 0. */
     value: real("value").notNull(),
     asWritten: text("as_written").notNull(),
+    stage: text("stage", { enum: ["found", "left"] })
+      .notNull()
+      .default("left"),
     gauge: text("gauge").notNull(),
     personId: integer("person_id")
       .$type<Id<"person">>()

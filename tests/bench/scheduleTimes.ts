@@ -11,7 +11,7 @@ const SAMPLES = 500;
 function bench(clubs: number, technicians: number): BenchSnapshot {
   const jobs = Array.from({ length: clubs }, (_, at) => {
     const family = at % 3 === 0 ? "iron" : "driver";
-    return benchJob(at + 1, routeFor({ kind: "build", family, adjustable: true, readySleeved: false }, defaultFloors), {
+    return benchJob(at + 1, routeFor({ kind: "build", family, adjustable: true }, defaultFloors), {
       dueAt: inMinutes(60 + 15 * at),
     });
   });

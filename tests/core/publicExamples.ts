@@ -136,6 +136,7 @@ export const examples: Readonly<Record<string, readonly unknown[]>> = {
   aimOfLieError: [46, 4, "right"],
   attitudeOf: [head, tilt],
   bondedAttitude: [head],
+  bareHeadOf: [{ squaredLoftDeg: 9, soledFaceDeg: 0.5, seatedLieDeg: 58 }, tilt, "right"],
   bendAllowed: [
     { material: "carbon steel", construction: "forged", history: [bend], makerLimitDeg: 3, skilledTechnician: true },
     bend,

@@ -1,3 +1,4 @@
+import type { Reply } from "../../bot/chat/types.ts";
 import type { MemoryBot } from "./memoryBot.ts";
 import { dessa, maren } from "./people.ts";
 import { orderPost, sheetPost } from "./readCard.ts";
@@ -21,9 +22,15 @@ const steps: Readonly<Record<Stage, (bot: MemoryBot) => Promise<unknown>>> = {
   gluedOn: (bot) => bot.press(dessa, sheetPost(bot, DRIVER_NUMBER).card, "Glue on"),
   finalCheck: (bot) => bot.press(dessa, sheetPost(bot, DRIVER_NUMBER).card, "Done"),
   ready: (bot) => bot.say(dessa, AS_WRITTEN),
-  outWithPlayer: (bot) => bot.press(maren, orderPost(bot, DRIVER_NUMBER).card, "To player"),
+  outWithPlayer: (bot) => handToPlayer(bot, DRIVER_NUMBER),
   closed: (bot) => bot.press(maren, orderPost(bot, DRIVER_NUMBER).card, "In the bag"),
 };
+
+/** Hands a ready club to the player; where the list for play is asked first, its head is on it. */
+export async function handToPlayer(bot: MemoryBot, number: number): Promise<Reply | null> {
+  const reply = await bot.press(maren, orderPost(bot, number).card, "To player");
+  return reply?.kind === "card" && reply.card.kind === "ask.list" ? bot.press(maren, reply.card, "On it: to player") : reply;
+}
 
 /** Takes the driver's order through its life up to a stage, by what people send and press. */
 export async function bringTo(bot: MemoryBot, stage: Stage): Promise<void> {

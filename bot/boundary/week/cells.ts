@@ -24,6 +24,11 @@ export function cellOrBlank<T>(kind: Cell<T>) {
   return cell<T | null>({ accepted: `${kind.accepted}; or nothing`, read: (written) => (written === "" ? null : kind.read(written)) });
 }
 
+/** A column that may be left out altogether: then every cell of it is empty. */
+export function cellOrNoColumn<T>(kind: Cell<T>) {
+  return cellOrBlank(kind).prefault("");
+}
+
 export const text = (maxCharacters = 80): Cell<string> => ({
   accepted: `1 to ${maxCharacters} characters`,
   read: (written) => (written.length > 0 && written.length <= maxCharacters ? written : undefined),

@@ -41,6 +41,9 @@ function headModelsOf({ headModels, sleeves }: WeekTables, faults: FaultList): W
     grind: value.grind,
     listedForPlay: value.listed_for_play,
     restrictedCode: value.restricted_code,
+    material: value.material,
+    construction: value.construction,
+    makerBendLimitDeg: value.maker_bend_limit_deg,
   }));
 }
 
@@ -64,5 +67,6 @@ function shaftsOf({ shafts }: WeekTables, faults: FaultList): Week["shafts"] {
     rawMassG: value.raw_mass_g,
     balanceFromTipMm: value.balance_from_tip_mm,
     material: value.material,
+    frequencyCpm: value.frequency_cpm,
   }));
 }

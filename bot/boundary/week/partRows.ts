@@ -1,7 +1,8 @@
 import { z } from "zod";
+import { headConstructions, headMaterials } from "../../../core/head/bendLimits.ts";
 import { clubFamilies } from "../../../core/kinds.ts";
-import type { Degrees, Grams, Millimetres } from "../../../core/quantity/units.ts";
-import { cell, cellOrBlank, handle, localTime, number, oneOf, someOf, text, whole, yesNo, zone } from "./cells.ts";
+import type { CyclesPerMinute, Degrees, Grams, Millimetres } from "../../../core/quantity/units.ts";
+import { cell, cellOrBlank, cellOrNoColumn, handle, localTime, number, oneOf, someOf, text, whole, yesNo, zone } from "./cells.ts";
 
 export const headModelRow = z.object({
   name: cell(text(40)),
@@ -12,6 +13,9 @@ export const headModelRow = z.object({
   grind: cellOrBlank(text(30)),
   listed_for_play: cellOrBlank(yesNo),
   restricted_code: cellOrBlank(handle),
+  material: cellOrNoColumn(oneOf(headMaterials)),
+  construction: cellOrNoColumn(oneOf(headConstructions)),
+  maker_bend_limit_deg: cellOrNoColumn(number<Degrees>(0, 20)),
 });
 
 export const sleeveRow = z.object({
@@ -40,6 +44,18 @@ export const shaftRow = z.object({
   raw_mass_g: cell(number<Grams>(20, 200)),
   balance_from_tip_mm: cell(number<Millimetres>(200, 900)),
   material: cell(oneOf(["graphite", "steel"])),
+  frequency_cpm: cellOrNoColumn(number<CyclesPerMinute>(50, 600)),
+});
+
+export const shaftPieceRow = z.object({
+  model: cell(text(40)),
+  state: cell(oneOf(["tipped", "sleeved", "used"])),
+  tip_trim_mm: cell(number<Millimetres>(0, 200)),
+  sleeve: cellOrBlank(text(40)),
+  logo: cellOrBlank(oneOf(["up", "down"])),
+  cut_length_mm: cellOrBlank(number<Millimetres>(300, 1400)),
+  place: cell(text(40)),
+  truck: cellOrBlank(text(30)),
 });
 
 export const gripRow = z.object({
@@ -67,6 +83,15 @@ export const headRow = z.object({
   zone: cell(zone),
   place: cell(text(40)),
   truck: cellOrBlank(text(30)),
+});
+
+export const headBendRow = z.object({
+  serial: cell(text(12)),
+  loft_change_deg: cell(number<Degrees>(-10, 10)),
+  lie_change_deg: cell(number<Degrees>(-10, 10)),
+  bent_at: cell(localTime),
+  zone: cell(zone),
+  by: cell(handle),
 });
 
 export const goodsRow = z.object({ name: cell(text(40)) });

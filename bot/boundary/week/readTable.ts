@@ -1,4 +1,4 @@
-import { readFileSync, statSync } from "node:fs";
+import { existsSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import type { z } from "zod";
 import { type CsvRow, csvRows, MAX_CSV_BYTES } from "../csvRows.ts";
@@ -18,11 +18,21 @@ export interface ReadTable<Value> {
   readonly faults: readonly WeekFault[];
 }
 
+/** Columns whose cells may be absent. */
+function optionalColumns(schema: z.ZodObject): ReadonlySet<string> {
+  return new Set(Object.entries(schema.shape).flatMap(([column, kind]) => (kind.safeParse(undefined).success ? [column] : [])));
+}
+
+/** The same of a file that may be left out: then it has no rows. */
+export function readTableIfAny<Schema extends z.ZodObject>(folder: string, file: string, schema: Schema): ReadTable<z.output<Schema>> {
+  return existsSync(join(folder, file)) ? readTable(folder, file, schema) : { file, rows: [], written: [], faults: [] };
+}
+
 /** Reads one file of the week by the schema of its rows, whose keys are the columns. */
 export function readTable<Schema extends z.ZodObject>(folder: string, file: string, schema: Schema): ReadTable<z.output<Schema>> {
   const bytes = fileBytes(join(folder, file));
   if (typeof bytes === "string") return { file, rows: [], written: [], faults: [{ file, row: null, column: null, written: null, accepted: bytes }] };
-  const { rows: written, faults: shapeFaults } = csvRows(file, bytes, Object.keys(schema.shape));
+  const { rows: written, faults: shapeFaults } = csvRows(file, bytes, Object.keys(schema.shape), optionalColumns(schema));
   const faults = [...shapeFaults];
   const rows: ReadRow<z.output<Schema>>[] = [];
   for (const { row, cells } of written) {

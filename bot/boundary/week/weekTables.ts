@@ -1,7 +1,20 @@
 import { eventRow, eventTruckRow, fieldRow, markingRow, openingRow, orderRow, teeTimeRow, winRow } from "./eventRows.ts";
-import { goodsRow, gripRow, headModelRow, headRow, placeRow, shaftRow, sleeveMarkRow, sleeveRow, stockRow, weightRow } from "./partRows.ts";
+import {
+  goodsRow,
+  gripRow,
+  headBendRow,
+  headModelRow,
+  headRow,
+  placeRow,
+  shaftPieceRow,
+  shaftRow,
+  sleeveMarkRow,
+  sleeveRow,
+  stockRow,
+  weightRow,
+} from "./partRows.ts";
 import { channelRow, personRow, playerRow, truckRow } from "./peopleRows.ts";
-import { readTable } from "./readTable.ts";
+import { readTable, readTableIfAny } from "./readTable.ts";
 import { specClubRow, specVersionRow } from "./specRows.ts";
 
 /** Every file of a week, read by itself: who, when, parts, where they lie, what is in the bags, what is under way. */
@@ -25,6 +38,8 @@ export function weekTables(folder: string) {
     goods: readTable(folder, "goods.csv", goodsRow),
     places: readTable(folder, "places.csv", placeRow),
     heads: readTable(folder, "heads.csv", headRow),
+    headBends: readTableIfAny(folder, "head-bends.csv", headBendRow),
+    shaftPieces: readTableIfAny(folder, "shaft-pieces.csv", shaftPieceRow),
     stock: readTable(folder, "stock.csv", stockRow),
     specVersions: readTable(folder, "spec-versions.csv", specVersionRow),
     specClubs: readTable(folder, "spec-clubs.csv", specClubRow),

@@ -1,7 +1,7 @@
 import type { SpecClub } from "../../../core/bag/specClub.ts";
 import type { bendAllowed } from "../../../core/head/bendAllowed.ts";
-import type { HeadConstruction, HeadMaterial } from "../../../core/head/bendLimits.ts";
-import { type ClubFamily, clubFamily } from "../../../core/kinds.ts";
+import { usuallyMade } from "../../../core/head/usuallyMade.ts";
+import { clubFamily } from "../../../core/kinds.ts";
 import { degrees } from "../../../core/quantity/units.ts";
 import { assumed, type Understood } from "../../boundary/calc/fields.ts";
 import type { BendWords } from "../../boundary/calc/readBend.ts";
@@ -11,26 +11,10 @@ export interface HeadMade {
   readonly assumed: readonly Understood[];
 }
 
-interface Made {
-  readonly material: HeadMaterial;
-  readonly construction: HeadConstruction;
-}
-
-const softHead: Made = { material: "other", construction: "cast" };
-/** Of what clubs are usually made, when nobody says. Common practice, no source. */
-const usuallyMade: Readonly<Record<ClubFamily, Made>> = {
-  driver: { material: "titanium", construction: "hollow" },
-  fairway: { material: "other", construction: "bonded fairway" },
-  hybrid: { material: "other", construction: "hollow" },
-  iron: softHead,
-  wedge: softHead,
-  putter: softHead,
-};
-
 /** What the head is made of and was bent before; what nobody wrote is assumed of its kind, and said. */
 export function headMade(values: BendWords, club: SpecClub | null): HeadMade {
   const family = values.club ?? (club === null ? null : clubFamily(club.club));
-  const usual = family === null ? softHead : usuallyMade[family];
+  const usual = usuallyMade[family ?? "iron"];
   const { material = usual.material, construction = usual.construction } = values;
   const bent = (name: "bent" | "bent lie") => (values[name] ?? []).map(({ value }) => degrees(value));
   const still = degrees(0);

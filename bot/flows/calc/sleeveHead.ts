@@ -1,11 +1,11 @@
 import type { SpecClub } from "../../../core/bag/specClub.ts";
 import type { BareHead } from "../../../core/head/attitudeOf.ts";
+import { bareHeadOf } from "../../../core/head/bareHeadOf.ts";
 import { NO_TILT, type SleeveTilt } from "../../../core/head/sleeveTilt.ts";
 import type { Hand } from "../../../core/kinds.ts";
 import { degrees } from "../../../core/quantity/units.ts";
 import { assumed, onRecord, type Understood } from "../../boundary/calc/fields.ts";
 import type { SleeveWords } from "../../boundary/calc/readSleeve.ts";
-import { bareHeadOf } from "./bareHeadOf.ts";
 
 export interface SleeveHead {
   readonly head: BareHead;
@@ -37,7 +37,11 @@ export function typedHead({ values }: SleeveWords): SleeveHead | null {
 export function recordedHead(club: SpecClub, hand: Hand, tilt: SleeveTilt | null): SleeveHead | null {
   const { squaredLoftDeg, soledFaceDeg, seatedLieDeg } = club;
   if (squaredLoftDeg === null) return null;
-  const reads = { squaredLoftDeg, soledFaceDeg: soledFaceDeg ?? 0, seatedLieDeg: seatedLieDeg ?? USUAL_LIE_DEG };
+  const reads = {
+    squaredLoftDeg: degrees(squaredLoftDeg),
+    soledFaceDeg: degrees(soledFaceDeg ?? 0),
+    seatedLieDeg: degrees(seatedLieDeg ?? USUAL_LIE_DEG),
+  };
   const row = (name: string, value: number | null, otherwise: number) =>
     value === null ? assumed(name, otherwise, "°") : onRecord(`${name} on record`, value, "°");
   return {

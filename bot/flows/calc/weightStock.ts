@@ -27,7 +27,7 @@ export function typedWeights(masses: readonly WrittenNumber[], name: string): re
 export function stockedScrews(player: ClubToWeigh["player"], { actor, channel, read }: Context): readonly StockedWeight[] | null {
   const { truckId } = channel;
   if (truckId === null || !seesStock.some((role) => actor.roles.includes(role))) return null;
-  return read((reader) => partsInReach(reader, truckId, player ?? NOBODY)).weights.map(({ model, place, inPlayersBin, free }) => ({
+  return read((reader) => partsInReach(reader, { truckId, playerId: player ?? NOBODY })).weights.map(({ model, place, inPlayersBin, free }) => ({
     name: model.name,
     massG: model.massG,
     place,

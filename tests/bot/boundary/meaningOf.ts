@@ -1,4 +1,4 @@
-import type { MessageReading } from "../../../bot/boundary/reading.ts";
+import type { MeasuredValue, MessageReading } from "../../../bot/boundary/reading.ts";
 import type { BuildRequest, Clauses } from "../../../core/buildSheet/buildRequest.ts";
 import { players } from "./testContext.ts";
 
@@ -40,12 +40,19 @@ const withoutDefaults = (meaning: Meaning): Meaning => {
   return Object.fromEntries(kept.filter(([name, value]) => !(name === "count" && value === 1) && !(name === "purpose" && value === "gamer")));
 };
 
+/** `7i squaredLoftDeg found`, `driver 2 logo`: whose, what and when, with the value. */
+function measuredAs(measured: MeasuredValue): readonly [string, unknown] {
+  const { club, copy, stage } = measured;
+  const [what, value] = measured.kind === "quantity" ? [measured.quantity, round(measured.value)] : [measured.look, measured.seen];
+  return [[club, copy, what, stage === "found" ? stage : null].filter((word) => word !== null).join(" "), value];
+}
+
 export function meaningOf(reading: MessageReading): Meaning {
   const mended = "mendings" in reading ? reading.mendings.map(({ typed, read }) => `${typed} > ${read}`) : [];
   if (reading.kind === "order") {
     const { request } = reading;
-    const { clauses, by, like, clubs, player, kind, ...rest } = request;
-    const head = { order: kind, player: nameOf(player), clubs: clubs.join(" "), like: plainLike(like), by: plainBy(by) };
+    const { clauses, by, like, clubs, out, player, kind, ...rest } = request;
+    const head = { order: kind, player: nameOf(player), clubs: clubs.join(" "), out: out.join(" ") || null, like: plainLike(like), by: plainBy(by) };
     return withoutDefaults({ ...head, ...rest, clauses: plainClauses(clauses), go: reading.go, mended });
   }
   if (reading.kind === "revise") {
@@ -67,12 +74,12 @@ export function meaningOf(reading: MessageReading): Meaning {
     return withoutDefaults({ asked, mended });
   }
   if (reading.kind === "measured") {
-    const values = reading.values.map(({ quantity, value }) => [quantity, round(value)]);
+    const values = reading.values.map(measuredAs);
     return withoutDefaults({ measured: reading.number, values: Object.fromEntries(values), mended });
   }
   if (reading.kind === "question") {
     const { question } = reading;
-    const player = "player" in question ? nameOf(question.player) : null;
+    const player = "player" in question && question.player !== null ? nameOf(question.player) : null;
     return withoutDefaults({ ...question, player });
   }
   if (reading.kind === "hint") return { hint: `${nameOf(reading.player)} ${reading.club}` };

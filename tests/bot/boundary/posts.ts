@@ -86,7 +86,7 @@ export const questions: readonly Post[] = [
   ["spec quarrie driver", { ask: "gaming", player: "Quarrie", club: "driver" }],
   ["quarrie 7 iron spec?", { ask: "gaming", player: "Quarrie", club: "7i" }],
   ["a driver for bram now, by 2:30?", { ask: "not-yet", topic: "ready" }],
-  ["under 9 true, left hand?", { ask: "not-yet", topic: "find" }],
+  ["under 9 true, left hand?", { ask: "find", text: "under 9 true, left hand?" }],
   ["two more points, how much weight?", { ask: "calc", view: "swing" }],
   ["how much lead for 2 points on tolls 7i?", { ask: "calc", view: "swing" }],
   ["what weight for 1 point on toll's driver?", { ask: "calc", view: "swing" }],
@@ -97,7 +97,7 @@ export const questions: readonly Post[] = [
   ["whats owed", { ask: "owed" }],
   ["short for monday?", { ask: "short" }],
   ["what are we short of?", { ask: "short" }],
-  ["can the backup go in?", { ask: "not-yet", topic: "match" }],
+  ["can the backup go in?", { ask: "match" }],
   ["what's next?", { ask: "next" }],
   ["Next?", { ask: "next" }],
 ];
@@ -297,7 +297,6 @@ export const orders: readonly Post[] = [
   ],
   ["grind toll sw heel relieved bounce 8", { order: "grind", player: "Toll", clubs: "sw", clauses: { grind: "heel-relieved", bounceDeg: 8 } }],
   ["stamp oxtoby sw BO 27", { order: "stamp", player: "Oxtoby", clubs: "sw", clauses: { stamp: "BO 27" } }],
-  ["check toll bag", { order: "check", player: "Toll", clubs: "", clauses: {} }],
   ["repair toll putter", { order: "repair", player: "Toll", clubs: "putter", clauses: {} }],
   ["broke toll driver", { order: "broke", player: "Toll", clubs: "driver", urgent: true, clauses: {} }],
   ["toll broke his driver", { order: "broke", player: "Toll", clubs: "driver", urgent: true, clauses: {} }],
@@ -342,6 +341,7 @@ export const faults: readonly Post[] = [
   ["bend toll 7i 1 up, 2 flat", { asked: ["twice | 2 flat | 1 up"] }],
   ["turn toll driver 9 marks down", { asked: ["value-out-of-range | 9 marks down"] }],
   ["turn toll driver 1 strong", { asked: ["which-mark | 1 strong | 1 mark down"] }],
+  ["check toll bag", { asked: ["which-club | bag | driver"] }],
   ["stamp oxtoby sw", { asked: ["nothing-to-do | stamp oxtoby sw"] }],
   [
     "build smith driver loft 19.25 by 14:70 1/2 longer wobbly",

@@ -113,6 +113,50 @@ describe("readWeek on the demo week", () => {
     }
   });
 
+  it("says of every head what it is made of, and of every shaft but a putter's what it read", () => {
+    expect(week.headModels.every(({ material, construction }) => material !== null && construction !== null)).toBe(true);
+    const unread = week.shafts.filter(({ frequencyCpm }) => frequencyCpm === null);
+    expect(unread.every(({ forFamilies }) => forFamilies.join() === "putter")).toBe(true);
+    expect(week.shafts.length - unread.length).toBeGreaterThan(30);
+  });
+
+  /** About 10 cpm from letter to letter: a rule of thumb of articles on frequency. */
+  it("has shafts that read about 10 cpm a letter apart", () => {
+    const cpm = (name: string) => week.shafts.find((shaft) => shaft.name === name)?.frequencyCpm ?? Number.NaN;
+    for (const line of ["Dunlin 60", "Sandpiper 70", "Curlew 105"]) {
+      expect(Math.abs(cpm(`${line} S`) - cpm(`${line} R`) - 10)).toBeLessThanOrEqual(2);
+      expect(Math.abs(cpm(`${line} X`) - cpm(`${line} S`) - 10)).toBeLessThanOrEqual(2);
+    }
+  });
+
+  it("has prepared shafts of every state in bins and the rack, none of a model and trim its orders build with", () => {
+    expect(new Set(week.shaftPieces.map(({ state }) => state))).toEqual(new Set(["tipped", "sleeved", "used"]));
+    expect(week.shaftPieces).toContainEqual({
+      model: "Dunlin 60 S",
+      state: "sleeved",
+      tipTrimMm: 12.7,
+      sleeve: "Cairn driver sleeve",
+      logo: "down",
+      cutLengthMm: null,
+      place: "bin Jory Pellwether",
+      truck: "Plover",
+    });
+    const names = week.orders.map(({ text }) => text.split(" ")[1] ?? "");
+    const busy = week.players.filter(({ name }) => names.some((one) => name.toLowerCase().includes(one))).map(({ name }) => `bin ${name}`);
+    expect(busy.length).toBeGreaterThan(0);
+    expect(week.shaftPieces.filter(({ place }) => busy.includes(place))).toEqual([]);
+  });
+
+  it("has bends of heads, each of which reads off its stamp the way it was bent", () => {
+    expect(week.headBends.length).toBeGreaterThanOrEqual(4);
+    for (const { serial, loftChangeDeg, at } of week.headBends) {
+      const head = week.heads.find((one) => one.serial === serial);
+      if (head === undefined) throw new Error(`no head ${serial}`);
+      expect(loftChangeDeg * (head.soledLoftDeg - head.stampedLoftDeg), serial).toBeGreaterThanOrEqual(0);
+      expect(at).toBeLessThanOrEqual(head.measuredAt);
+    }
+  });
+
   it("stores head 0417 as a right-handed Cairn stamped 9 in drawer D-7 that reads 9.2 and 0.4 open at standard", () => {
     const head = week.heads.find(({ serial }) => serial === "0417");
     const sleeve = week.sleeves.find(({ family }) => family === week.headModels.find(({ name }) => name === head?.model)?.sleeveFamily);
@@ -159,6 +203,7 @@ describe("readWeek on the demo week", () => {
         sleeveMarks: week.sleeves.flatMap(({ marks }) => marks.map(({ mark }) => mark)),
         grinds: week.headModels.flatMap(({ grind }) => (grind === null ? [] : [grind])),
         isOpenOrder: () => false,
+        bagOf: () => [],
       });
       expect(reading, text).toMatchObject({ kind: "order", request: { kind }, mendings: [] });
     }

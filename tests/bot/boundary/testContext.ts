@@ -1,5 +1,5 @@
 import type { NamedPlayer, ReadingContext } from "../../../bot/boundary/reading.ts";
-import { type Id, id, instant } from "../../../core/kinds.ts";
+import { type ClubName, type Id, id, instant } from "../../../core/kinds.ts";
 
 const player = (number: number, name: string, aliases: readonly string[] = []): NamedPlayer => ({ id: id<"player">(number), name, aliases });
 
@@ -15,6 +15,10 @@ export const players: readonly NamedPlayer[] = [
   player(9, "Liadan O'Tarn"),
 ];
 
+/** The fourteen clubs Toll and the left-handed Halloway game, for messages about a set or a whole bag. */
+export const fullBag = "driver 3w 5w 4h 4i 5i 6i 7i 8i 9i pw gw sw putter".split(" ") as ClubName[];
+export const bagOf = (player: Id<"player">): readonly ClubName[] => (player === playerId("Toll") || player === playerId("Halloway") ? fullBag : []);
+
 export const playerId = (lastName: string): Id<"player"> => players.find(({ name }) => name.endsWith(lastName))?.id ?? id<"player">(0);
 
 /** Wednesday 5 May 2027, 13:20 in the venue's zone (one hour ahead of UTC). */
@@ -29,4 +33,5 @@ export const context: ReadingContext = {
   sleeveMarks: ["standard", "strong ½", "strong 1", "weak ½", "weak 1", "upright", "flat", "strong far", "far"],
   grinds: ["full", "heel-relieved"],
   isOpenOrder: (number) => number === 57 || number === 3 || number === 9,
+  bagOf: () => [],
 };

@@ -1,4 +1,4 @@
-import { mkdirSync, rmSync } from "node:fs";
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -250,6 +250,100 @@ describe("readWeek on a broken copy", () => {
     });
     const nowhere = readWeek(join(scenario, "nowhere"));
     expect(nowhere.kind === "faults" && nowhere.faults.every(({ row }) => row === null) && nowhere.faults.length).toBe(24);
+  });
+
+  /** Added rows of one file, each with the column that is at fault and what would be accepted there. */
+  function expectFaults(file: string, rows: readonly (readonly [added: string, column: string, accepted: string])[]): void {
+    let first = 0;
+    const faults = faultsAfter(file, (text) => {
+      first = lines(text) + 1;
+      return line(rows.map(([added]) => added).join("\n"))(text);
+    });
+    expect(faults.map(({ row, column, accepted }) => [row, column, accepted])).toEqual(
+      rows.map(([, column, accepted], at) => [first + at, column, expect.stringContaining(accepted)]),
+    );
+  }
+
+  it("names all that can be wrong with a prepared shaft", () => {
+    const inRack = (prepared: string) => `${prepared},main rack,Plover`;
+    expectFaults("shaft-pieces.csv", [
+      [inRack("Dunlin 60 XX,tipped,0,,,"), "model", "a name in shafts.csv"],
+      ["Dunlin 60 X,tipped,0,,,,shelf,Plover", "place", "a place of the truck Plover in places.csv"],
+      [inRack("Dunlin 60 X,raw,0,,,"), "state", "tipped, sleeved, used"],
+      [inRack("Dunlin 60 X,tipped,,,,"), "tip_trim_mm", "a number from 0 to 200"],
+      [inRack("Dunlin 60 X,sleeved,0,,,"), "sleeve", "the sleeve that is bonded to it"],
+      [inRack("Dunlin 60 X,sleeved,0,Crag sleeve,,"), "sleeve", "a name in sleeves.csv: Cairn driver sleeve"],
+      [inRack("Dunlin 60 X,tipped,0,Cairn driver sleeve,,"), "sleeve", "with a sleeve on it is sleeved"],
+      [inRack("Dunlin 60 X,tipped,0,,up,"), "logo", "without a sleeve"],
+      [inRack("Dunlin 60 X,sleeved,0,Cairn driver sleeve,side,"), "logo", "up, down; or nothing"],
+      [inRack("Dunlin 60 X,used,0,,,"), "cut_length_mm", "the length it was cut to"],
+      [inRack("Dunlin 60 X,used,12.7,,,1155.8"), "cut_length_mm", "no more than is left of 1168.4 mm"],
+      [inRack("Dunlin 60 X,tipped,76.3,,,"), "tip_trim_mm", "at most the parallel part of its tip, 76.2 mm"],
+      [inRack("Curlew Wedge 120 X,tipped,6,,,"), "tip_trim_mm", "0: a taper tip is not trimmed"],
+    ]);
+  });
+
+  it("takes a prepared shaft at its limits", () => {
+    const added = ["used,76.2,,,1092.2", "used,0,Cairn driver sleeve,,1168.4", "tipped,0,,,", "tipped,0,,,"].map((one) => `Dunlin 60 X,${one}`);
+    const taper = "Curlew Wedge 120 X,tipped,0,,,";
+    expect(faultsAfter("shaft-pieces.csv", line([...added, taper].map((one) => `${one},main rack,Plover`).join("\n")))).toEqual([]);
+  });
+
+  it("names all that can be wrong with a bend", () => {
+    const bent = (change: string, at = "2027-04-01T09:00", by = "dessa") => `${change},${at},Europe/Berlin,${by}`;
+    expectFaults("head-bends.csv", [
+      [bent("9999,1,0"), "serial", "a name in heads.csv"],
+      [bent("0265,0,0"), "lie_change_deg", "a change of loft or of lie that is not 0"],
+      [bent("0265,11,0"), "loft_change_deg", "a number from -10 to 10"],
+      [bent("0265,0,-10.1"), "lie_change_deg", "a number from -10 to 10"],
+      [bent("0265,1,0", "2027-04-01T09:00", "maren"), "by", "someone who is technician"],
+      [bent("0265,1,0", "2027-04-01T09:00", "nobody"), "by", "a name in people.csv"],
+      [bent("0265,1,0", "2027-03-28T02:30"), "bent_at", "a time the clocks of Europe/Berlin show"],
+    ]);
+  });
+
+  it("names a material, a construction, a limit and a frequency that cannot be", () => {
+    expectFaults("head-models.csv", [
+      ["Bronze,iron,,25.4,3.8,,,,bronze,forged,", "material", "carbon steel, 431 stainless"],
+      ["Glued,iron,,25.4,3.8,,,,other,glued,", "construction", "forged, cast, hollow"],
+      ["Double,iron,,25.4,3.8,,,,other,cast,20.1", "maker_bend_limit_deg", "a number from 0 to 20; or nothing"],
+    ]);
+    expectFaults("shafts.csv", [
+      ["Hum 60 X,X,driver,parallel,8.5,76.2,15.3,1168.4,63.5,611.1,graphite,2600", "frequency_cpm", "a number from 50 to 600; or nothing"],
+    ]);
+  });
+
+  it("loads a week of before, without the files and columns that are optional", () => {
+    const without = (text: string, ...columns: readonly string[]) => {
+      const [header = "", ...rest] = text.trimEnd().split("\n");
+      const kept = header.split(",").flatMap((column, at) => (columns.includes(column) ? [] : [at]));
+      return [header, ...rest].map((row) => kept.map((at) => row.split(",")[at]).join(",")).join("\n");
+    };
+    inCopy((folder) => {
+      const change = (file: string, ...columns: readonly string[]) =>
+        writeFileSync(join(folder, file), without(readFileSync(join(folder, file), "utf8"), ...columns));
+      for (const file of ["head-bends.csv", "shaft-pieces.csv"]) rmSync(join(folder, file));
+      change("head-models.csv", "material", "construction", "maker_bend_limit_deg");
+      change("shafts.csv", "frequency_cpm");
+      const reading = readWeek(folder);
+      if (reading.kind === "faults") throw new Error(JSON.stringify(reading.faults));
+      expect([reading.week.headBends, reading.week.shaftPieces]).toEqual([[], []]);
+      expect(reading.week.headModels[0]).toMatchObject({ name: "Cairn", material: null, construction: null, makerBendLimitDeg: null });
+      expect(reading.week.shafts[0]).toMatchObject({ name: "Dunlin 50 R", frequencyCpm: null });
+      change("shafts.csv", "flex");
+      const broken = readWeek(folder);
+      const faults = broken.kind === "faults" ? broken.faults : [];
+      expect(faults.filter(({ file }) => file === "shafts.csv")).toMatchObject([{ row: 1, column: "flex", accepted: "the column flex" }]);
+    });
+  });
+
+  it("names a folder in the place of an optional file", () => {
+    inCopy((folder) => {
+      rmSync(join(folder, "shaft-pieces.csv"));
+      mkdirSync(join(folder, "shaft-pieces.csv"));
+      const reading = readWeek(folder);
+      expect(reading.kind === "faults" && reading.faults).toMatchObject([{ file: "shaft-pieces.csv", row: null, accepted: "a file of this name" }]);
+    });
   });
 
   it("throws on no file, whatever stands in it", () => {

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { verifyChain } from "../../../db/repositories/audit.ts";
-import { AS_WRITTEN, bringTo, DRIVER_NUMBER, DRIVER_ORDER } from "../../support/builtDriver.ts";
+import { AS_WRITTEN, bringTo, DRIVER_NUMBER, DRIVER_ORDER, handToPlayer } from "../../support/builtDriver.ts";
 import { type MemoryBot, openMemoryBot } from "../../support/memoryBot.ts";
 import { akiko, dessa, maren } from "../../support/people.ts";
 import { calls, cardOf, cardText, labels, newest, orderPost, recorded, sheetPost, venueTime } from "../../support/readCard.ts";
@@ -47,7 +47,7 @@ describe("the main job over a chat in memory", () => {
   it("goes from Go to the bag by the presses of the people it is for, and publishes the spec once", async () => {
     expect(await specVersion()).toBe(3);
     await bringTo(bot, "building");
-    expect(labels(sheetPost(bot, DRIVER_NUMBER).card)).toEqual(["Glue on", "Done"]);
+    expect(labels(sheetPost(bot, DRIVER_NUMBER).card)).toEqual(["Glue on", "Done", "Print"]);
     await bot.press(dessa, sheetPost(bot, DRIVER_NUMBER).card, "Glue on");
     await bot.settle();
     expect(boardText()).toMatch(/6 OXTOBY RH driver glue till \d\d:\d\d/);
@@ -57,7 +57,7 @@ describe("the main job over a chat in memory", () => {
     await bot.settle();
     expect(calls(bot, "call.ready", DRIVER_NUMBER)).toHaveLength(1);
     expect(cardText(calls(bot, "call.ready", DRIVER_NUMBER)[0] ?? expect.fail("no call"))).toContain("@Maren Aldersea");
-    await bot.press(maren, orderPost(bot, DRIVER_NUMBER).card, "To player");
+    await handToPlayer(bot, DRIVER_NUMBER);
     await bot.settle();
     expect(await specVersion()).toBe(3);
     await bot.press(maren, orderPost(bot, DRIVER_NUMBER).card, "In the bag");
@@ -76,8 +76,7 @@ describe("the main job over a chat in memory", () => {
 
   it("says of a club with green glue from when it takes full swings", async () => {
     await bringTo(bot, "ready");
-    const { card } = orderPost(bot, DRIVER_NUMBER);
-    const answer = cardOf(await bot.press(maren, card, "To player"));
+    const answer = cardOf(await handToPlayer(bot, DRIVER_NUMBER));
     expect(cardText(answer)).toMatch(/Not for full swings before \d\d:\d\d/);
   });
 

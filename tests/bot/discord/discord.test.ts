@@ -162,7 +162,7 @@ describe("runDiscord", () => {
     const posted = await say(ORDER);
     const ref = refOf(posted);
     const id = (await sender?.find("plover-orders", ref, instant(Date.now() - 60_000))) ?? "";
-    const card = { kind: "note", title: "Later", tone: "plain", lines: [], fields: [], buttons: [], choices: null, data: {} } as const;
+    const card = { kind: "note", title: "Later", tone: "plain", lines: [], fields: [], buttons: [], choices: null, files: [], data: {} } as const;
     expect(await sender?.edit("plover-orders", id, card)).toEqual({ kind: "sent", message: id });
     expect(refOf(await platform.seen(({ method }) => method === "PATCH"))).toBe(ref);
     expect(await sender?.edit("plover-orders", "300000000000000999", card)).toMatchObject({ kind: "gone" });

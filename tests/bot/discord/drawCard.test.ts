@@ -4,7 +4,7 @@ import { drawCard } from "../../../bot/discord/drawCard.ts";
 import { type CalledOf, drawLine } from "../../../bot/discord/drawLine.ts";
 import { type Id, instant } from "../../../core/kinds.ts";
 
-const blank: Card = { kind: "note", title: "57 OXTOBY", tone: "plain", lines: [], fields: [], buttons: [], choices: null, data: {} };
+const blank: Card = { kind: "note", title: "57 OXTOBY", tone: "plain", lines: [], fields: [], buttons: [], choices: null, files: [], data: {} };
 const nobody: CalledOf = () => null;
 const person = 4 as Id<"person">;
 const known: CalledOf = (called) => (called === person ? { kind: "person", id: "500" } : called === "lead" ? { kind: "role", id: "600" } : null);

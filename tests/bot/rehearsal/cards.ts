@@ -10,6 +10,7 @@ export const card = (title: string, rest: Partial<Card> = {}): Card => ({
   fields: [],
   buttons: [],
   choices: null,
+  files: [],
   data: {},
   ...rest,
 });

@@ -1,5 +1,6 @@
 import { PassThrough, Readable } from "node:stream";
 import type { Card, Incoming, Reply } from "../../../bot/chat/types.ts";
+import type { KeepFiles } from "../../../bot/rehearsal/keepFiles.ts";
 import { runRehearsal } from "../../../bot/rehearsal/rehearsal.ts";
 import type { PostName, RehearsalPost, RehearsalWorld } from "../../../bot/rehearsal/rehearsalWorld.ts";
 import { openScreen, type Screen } from "../../../bot/rehearsal/screen.ts";
@@ -13,6 +14,7 @@ export interface Surroundings {
   /** Moments at which something is due, with what is then posted in `range`. */
   readonly due?: readonly (readonly [Instant, Card])[];
   readonly earlier?: (name: PostName, channel: string) => RehearsalPost | null;
+  readonly keepFiles?: KeepFiles;
   readonly terminal?: boolean;
   readonly json?: boolean;
   readonly echo?: boolean;
@@ -36,7 +38,7 @@ export async function playedScript(lines: readonly string[], around: Surrounding
   const waiting = [...(around.due ?? [])];
   const clock = { now: () => moved.at(-1) ?? START, moveTo: (at: Instant) => void moved.push(at) };
   const zoneOf = (channel: string): string => (channel === "range" ? "America/New_York" : "UTC");
-  const screen = openScreen({ output, json: around.json ?? false, zoneOf, now: clock.now });
+  const screen = openScreen({ output, json: around.json ?? false, zoneOf, now: clock.now, keepFiles: around.keepFiles ?? (async () => []) });
   let keys = 0;
   const world: RehearsalWorld = {
     desk: {

@@ -4,7 +4,7 @@ import { openScreen } from "../../../bot/rehearsal/screen.ts";
 import { instant } from "../../../core/kinds.ts";
 import { card, cardWithButtons } from "./cards.ts";
 
-const open = () => openScreen({ output: new PassThrough(), json: true, zoneOf: () => "UTC", now: () => instant(0) });
+const open = () => openScreen({ output: new PassThrough(), json: true, zoneOf: () => "UTC", now: () => instant(0), keepFiles: async () => [] });
 const mark = (ref: string) => ({ nonce: `nonce-${ref}`, ref });
 
 describe("openScreen", () => {

@@ -39,11 +39,11 @@ describe(byLaw(compareClubs, "a club is the same as itself, and differences turn
       "totalMassG",
       "headMassG",
       "wraps",
+      "gripAt2InMm",
+      "gripAt6InMm",
       "balancePointMm",
       "inertiaKgCm2",
       "frequencyCpm",
-      "gripAt2InMm",
-      "gripAt6InMm",
       "offsetMm",
     ]);
   });

@@ -21,8 +21,7 @@ function only(snapshot: BenchSnapshot, spreads = defaultSpreads): ReadyEstimate 
   return estimate;
 }
 
-const driver = (floors: WaitFloors = defaultFloors): Route =>
-  routeFor({ kind: "build", family: "driver", adjustable: true, readySleeved: false }, floors);
+const driver = (floors: WaitFloors = defaultFloors): Route => routeFor({ kind: "build", family: "driver", adjustable: true }, floors);
 
 const quoted = (route: Route): { readonly likelyMin: number; readonly promiseMin: number } => {
   const estimate = only(benchWith([benchJob(1, route)]));

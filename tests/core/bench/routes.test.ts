@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Route, RouteQuestion, StepKind } from "../../../core/bench/benchTypes.ts";
+import { type Route, type RouteQuestion, type StepKind, shaftStates } from "../../../core/bench/benchTypes.ts";
 import { defaultFloors, routeFor } from "../../../core/bench/routes.ts";
 import { workableOrder } from "../../../core/bench/stepOrder.ts";
 import { clubFamilies, orderKinds } from "../../../core/kinds.ts";
@@ -10,7 +10,6 @@ const question = (extra: Partial<RouteQuestion>): RouteQuestion => ({
   kind: "build",
   family: "driver",
   adjustable: true,
-  readySleeved: false,
   ...extra,
 });
 const route = (extra: Partial<RouteQuestion>, floors = defaultFloors): Route => routeFor(question(extra), floors);
@@ -19,7 +18,7 @@ const handsOnMin = (one: Route): number => one.steps.reduce((sum, step) => sum +
 
 const everyQuestion = orderKinds.flatMap((kind) =>
   clubFamilies.flatMap((family) =>
-    [true, false].flatMap((adjustable) => [true, false].map((readySleeved) => ({ kind, family, adjustable, readySleeved }))),
+    [true, false].flatMap((adjustable) => shaftStates.map((shaftState) => ({ kind, family, adjustable, shaftState, sleeveOn: adjustable }))),
   ),
 );
 
@@ -38,7 +37,7 @@ describe(byTable(routeFor, "handsOnMinutes", published), () => {
 });
 
 describe("routeFor", () => {
-  it.each(everyQuestion)("gives $kind of a $family (adjustable $adjustable, ready-sleeved $readySleeved) a route that can be worked", (asked) => {
+  it.each(everyQuestion)("gives $kind of a $family (adjustable $adjustable, shaft $shaftState) a route that can be worked", (asked) => {
     const one = routeFor(asked, defaultFloors);
     const kinds = kindsOf(one);
     expect(workableOrder(one.steps)).toHaveLength(kinds.length);
@@ -77,11 +76,51 @@ describe("routeFor", () => {
     expect(waits(route({ family: "iron", clubsInSet: 7 }))).toEqual(waits(route({ family: "iron" })));
   });
 
-  it("skips the sleeve's bonding for a ready-sleeved shaft and still pulls its parts first", () => {
-    const one = route({ readySleeved: true });
-    for (const kind of ["tipPrepare", "dryFit", "bond", "bondSet"] as const) expect(kindsOf(one)).not.toContain(kind);
+  it.each(["build", "reshaft"] as const)("skips the sleeve's bonding in a %s with a shaft on its sleeve and still pulls its parts first", (kind) => {
+    const one = route({ kind, shaftState: "sleeved" });
+    for (const skipped of ["tipPrepare", "dryFit", "bond", "bondSet"] as const) expect(kindsOf(one)).not.toContain(skipped);
     expect(one.steps.find((step) => step.kind === "headOn")?.after).toContain("pullParts");
     expect(one.playableAfterBondMin).toBe(0);
+    expect(kindsOf(one)).toEqual(expect.arrayContaining(["cut", "grip", "gripSet", "measure"]));
+  });
+
+  it.each(["build", "reshaft"] as const)("halves the tip's preparation of a tipped shaft in a %s of every family, and nothing else", (kind) => {
+    for (const family of clubFamilies) {
+      const [raw, tipped] = [route({ kind, family }), route({ kind, family, shaftState: "tipped" })];
+      const halved = raw.steps.map((step) => (step.kind === "tipPrepare" ? { ...step, medianMin: step.medianMin / 2 } : step));
+      expect(tipped.steps).toEqual(halved);
+    }
+  });
+
+  it("takes the old grip off a used shaft before anything is done to it", () => {
+    for (const family of clubFamilies) {
+      const used = route({ family, shaftState: "used" });
+      expect(handsOnMin(used)).toBeCloseTo(handsOnMin(route({ family })) + 1.5, 9);
+      expect(used.steps.find((step) => step.kind === "removeOld")?.after).toEqual(["pullParts"]);
+      expect(used.steps.find((step) => step.kind === "tipPrepare")?.after).toEqual(["removeOld"]);
+    }
+    expect(handsOnMin(route({ kind: "reshaft", shaftState: "used" }))).toBeCloseTo(handsOnMin(route({ kind: "reshaft" })) + 1.5, 9);
+  });
+
+  it("bonds no sleeve to a used shaft that still has it on, and takes its grip off", () => {
+    const [used, sleeved] = [route({ shaftState: "used", sleeveOn: true }), route({ shaftState: "sleeved" })];
+    expect(kindsOf(used)).not.toContain("bond");
+    expect(handsOnMin(used)).toBeCloseTo(handsOnMin(sleeved) + 1.5, 9);
+    expect(used.steps.find((step) => step.kind === "headOn")?.after).toContain("removeOld");
+    expect(kindsOf(route({ shaftState: "used", sleeveOn: false }))).toContain("bond");
+    expect(kindsOf(route({ shaftState: "tipped", sleeveOn: true }))).toContain("bond");
+  });
+
+  it("bonds a wood without a loft sleeve whatever is on the shaft", () => {
+    expect(route({ adjustable: false, shaftState: "sleeved" })).toEqual(route({ adjustable: false }));
+  });
+
+  it.each(orderKinds.filter((kind) => kind !== "build" && kind !== "reshaft"))("works on a %s the same whatever shafts lie in the bin", (kind) => {
+    for (const shaftState of shaftStates) expect(route({ kind, family: "iron", shaftState })).toEqual(route({ kind, family: "iron" }));
+  });
+
+  it("refuses a state of the shaft that is not known", () => {
+    expect(() => route({ shaftState: "bent" as "raw" })).toThrow("quantity-unreadable");
   });
 
   it("never bends an iron on green glue", () => {

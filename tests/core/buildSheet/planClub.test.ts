@@ -120,8 +120,10 @@ describe("planClub, a build", () => {
   });
 
   it("does not build with a head that lies in another truck, but names it", () => {
-    expect(faultsOf(build({}, { heads: [someHead({ serial: "0417", here: false })] }))).toEqual([
-      { code: "short", shortages: [{ part: "head", wanted: "Cairn 9", nearest: ["Cairn 9 0417"] }] },
+    const elsewhere = someHead({ serial: "0417", here: false, place: "D-7, truck Heron" });
+    const heads = [{ serial: "0417", model: "Cairn", stampedLoftDeg: 9, place: "D-7, truck Heron", here: false }];
+    expect(faultsOf(build({}, { heads: [elsewhere] }))).toEqual([
+      { code: "short", shortages: [{ part: "head", wanted: "Cairn 9", nearest: ["Cairn 9 0417 (D-7, truck Heron)"], heads }] },
     ]);
   });
 
@@ -257,7 +259,9 @@ describe("planClub, a swap", () => {
 
   it("puts no bonded head on a shaft with a sleeve", () => {
     const bonded = someHead({ model: someHeadModel({ sleeveFamily: null }) });
-    expect(faultsOf(swap({}, { heads: [bonded] }))).toEqual([{ code: "short", shortages: [{ part: "head", wanted: "Cairn 9", nearest: [] }] }]);
+    expect(faultsOf(swap({}, { heads: [bonded] }))).toEqual([
+      { code: "short", shortages: [{ part: "head", wanted: "Cairn 9", nearest: [], heads: [] }] },
+    ]);
   });
 
   it("predicts nothing the record does not know", () => {

@@ -1,12 +1,9 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { bareHeadOf } from "../../../../bot/flows/calc/bareHeadOf.ts";
-import { attitudeOf } from "../../../../core/head/attitudeOf.ts";
 import flat from "../../../../fixtures/published/sleeveFromFlatStandard.json" with { type: "json" };
 import published from "../../../../fixtures/published/sleeveGeometry.json" with { type: "json" };
 import hands from "../../../../fixtures/published/sleeveHands.json" with { type: "json" };
 import ratings from "../../../../fixtures/published/sleeveRatings.json" with { type: "json" };
 import twoPieces from "../../../../fixtures/published/twoPieceSleeves.json" with { type: "json" };
-import { bareHead, tilted } from "../../../core/head/someAngles.ts";
 import { type MemoryBot, openMemoryBot } from "../../../support/memoryBot.ts";
 import { cardText, lineText, venueTime } from "../../../support/readCard.ts";
 import { askCalc } from "./askCalc.ts";
@@ -166,19 +163,5 @@ describe("calc sleeve", () => {
   ])("says every fault at once: %s", async (text, words) => {
     const { data } = await askCalc(bot, "sleeve", text);
     expect((data.faults as readonly { readonly word: string }[]).map(({ word }) => word)).toEqual(words);
-  });
-});
-
-describe("bareHeadOf", () => {
-  it.each([
-    [9, 0.5, 58, 1.5, 270, "right"],
-    [10.5, -1.2, 56.3, 2, 45, "left"],
-    [15, 2, 60, 4, 180, "right"],
-  ] as const)("finds the head that reads so: loft %d, face %d, lie %d, tilt %d at %d, %s", (loft, face, lie, tilt, clock, hand) => {
-    const head = bareHead({ soledLoftDeg: loft, soledFaceDeg: face, designLieDeg: lie }, hand);
-    const found = bareHeadOf(attitudeOf(head, tilted(tilt, clock)), tilted(tilt, clock), hand);
-    expect(found.soledLoftDeg).toBeCloseTo(loft, 9);
-    expect(found.soledFaceDeg).toBeCloseTo(face, 9);
-    expect(found.designLieDeg).toBeCloseTo(lie, 9);
   });
 });

@@ -1,0 +1,21 @@
+import { rankTwins } from "../../core/bag/rankTwins.ts";
+import { liveSpec } from "../../db/repositories/week.ts";
+import type { Reader } from "../../db/write.ts";
+import { finishedClubs } from "./finishedClubs.ts";
+import type { OrderToPlan, PlannedClub } from "./planOrder.ts";
+import { clubsInSet, floorsAt, routeOfClub } from "./routeOfClub.ts";
+
+/** A club that broke: the nearest finished one, with where it is; a sheet without one offers a build. */
+export function planBroken(reader: Reader, { request, truckId, now }: OrderToPlan): readonly PlannedClub[] {
+  const gamers = liveSpec(reader, request.player)?.bag.clubs ?? [];
+  const floors = floorsAt(reader, truckId, now);
+  return request.clubs.map((club) => {
+    const gamer = gamers.find((known) => known.club === club) ?? null;
+    const all = finishedClubs(reader, request.player, club);
+    const [nearest] = gamer === null ? [] : rankTwins(gamer, all);
+    const finished = nearest?.twin ?? all[0] ?? null;
+    const reference = finished?.club ?? gamer;
+    const route = routeOfClub("broke", club, { plan: null, reference, clubsInSet: clubsInSet(request.clubs) }, floors);
+    return { club, copy: 1, reference, route, plan: null, service: null, beside: { finished }, faults: [] };
+  });
+}
