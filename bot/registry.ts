@@ -22,6 +22,7 @@ import { orderListed } from "./commands/orderListed.ts";
 import { orderLooks } from "./commands/orderLooks.ts";
 import { orderMend } from "./commands/orderMend.ts";
 import { orderNew } from "./commands/orderNew.ts";
+import { orderPrint } from "./commands/orderPrint.ts";
 import { orderResume } from "./commands/orderResume.ts";
 import { orderRevise } from "./commands/orderRevise.ts";
 import { orderScratch } from "./commands/orderScratch.ts";
@@ -59,6 +60,7 @@ export const commands: readonly Command[] = [
   orderHandover,
   orderListed,
   orderBag,
+  orderPrint,
   where,
   board,
   spec,

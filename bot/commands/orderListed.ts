@@ -43,6 +43,17 @@ export const orderListed = defineCommand({
         return { order, changed: entries.length > 0, reply: listedNote(order.number, entries, listed) };
       }
       const done = handOver(tx, order, taker as Taker, { personId: person, now: context.now, exception: null });
+      if (done.kind === "handed-over") {
+        const body = { before: order.state, after: done.order.state, taker };
+        appendAudit(tx, {
+          at: context.now,
+          personId: person,
+          action: "order.handover",
+          subject: `order:${order.id}`,
+          body,
+          playerId: order.playerId,
+        });
+      }
       return { order: done.order, changed: true, reply: handedOverNote(done, taker, playableWords(order, context)) };
     });
   },

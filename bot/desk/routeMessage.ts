@@ -51,6 +51,7 @@ function routeQuestion(
         values: {
           ...(question.player === null ? {} : { player: `id:${question.player}` }),
           ...(question.club === null ? {} : { club: question.club }),
+          text,
         },
       };
     case "find":

@@ -1,8 +1,8 @@
 import { type ButtonInteraction, type ChatInputCommandInteraction, MessageFlags } from "discord.js";
 import type { Incoming, Reply } from "../chat/types.ts";
 import type { Answerable } from "./arrivalOf.ts";
+import { attachFiles } from "./attachFiles.ts";
 import { drawCard } from "./drawCard.ts";
-import { drawFiles } from "./drawFiles.ts";
 import { drawForm, formDoor } from "./drawForm.ts";
 import type { CalledOf } from "./drawLine.ts";
 
@@ -55,5 +55,5 @@ async function finish(interaction: Answerable, reply: Reply | null, calledOf: Ca
 async function answerOf(reply: Reply, calledOf: CalledOf) {
   const card = reply.kind === "card" ? reply.card : formDoor(reply.form);
   const { embeds, components } = drawCard(card, "", calledOf);
-  return { embeds, components, ...(await drawFiles(card)), allowedMentions: { parse: [] } };
+  return { embeds, components, ...(await attachFiles(card)), allowedMentions: { parse: [] } };
 }

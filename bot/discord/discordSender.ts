@@ -1,9 +1,10 @@
 import type { Message } from "discord.js";
 import type { Instant } from "../../core/kinds.ts";
 import type { Card, Sender, Sent } from "../chat/types.ts";
+import { UndrawnFile } from "../prints/undrawnFile.ts";
+import { attachFiles } from "./attachFiles.ts";
 import { type Channels, pageAfter } from "./channels.ts";
 import { drawCard } from "./drawCard.ts";
-import { drawFiles } from "./drawFiles.ts";
 import type { CalledOf } from "./drawLine.ts";
 import { sentOf } from "./sentOf.ts";
 import { snowflakeAt } from "./snowflake.ts";
@@ -37,14 +38,15 @@ export function discordSender(parts: SenderParts): Sender {
         ? { kind: "refused", reason: `no channel is set up for ${channelName}` }
         : { kind: "sent", message: await work(channel) };
     } catch (error) {
-      return stopOn(sentOf(error));
+      return error instanceof UndrawnFile ? { kind: "refused", reason: error.message } : stopOn(sentOf(error));
     }
   };
   return {
     send: (channelName, card, { nonce, ref }) =>
       attempt(
         channelName,
-        async (channel) => (await channel.send({ ...drawCard(card, ref, parts.calledOf), ...(await drawFiles(card)), nonce, enforceNonce: true })).id,
+        async (channel) =>
+          (await channel.send({ ...drawCard(card, ref, parts.calledOf), ...(await attachFiles(card)), nonce, enforceNonce: true })).id,
       ),
     edit: (channelName, message, card) => attempt(channelName, (channel) => editPost(channel, message, card, parts.calledOf)),
     find: async (channelName, ref, since) => {
@@ -65,7 +67,7 @@ async function editPost(channel: Opened, message: string, card: Card, calledOf: 
   const before = await channel.messages.fetch(message);
   const after = await channel.messages.edit(message, {
     ...drawCard(card, refOf(before) ?? "", calledOf),
-    ...(await drawFiles(card)),
+    ...(await attachFiles(card)),
     attachments: [],
     allowedMentions: { parse: [] },
   });

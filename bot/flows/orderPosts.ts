@@ -14,10 +14,8 @@ export function orderPosts(tx: Tx, order: OrderRow, now: Instant): readonly Post
   const facts = orderFacts(tx, order, now);
   const own: Post = { channel: order.channel, key: `order:${order.id}`, live: `order:${order.id}`, card: orderCard(facts, now) };
   const bench = truckChannel(tx, order.truckId, "bench");
-  const neverOnBench =
-    order.state === "draft" ||
-    (order.state === "withdrawn" && bench !== null && findLivePost(tx, { subject: `sheet:${order.id}`, channel: bench }) === null);
-  if (bench === null || neverOnBench) {
+  const offBench = order.state === "draft" || order.state === "withdrawn";
+  if (bench === null || (offBench && findLivePost(tx, { subject: `sheet:${order.id}`, channel: bench }) === null)) {
     return [own];
   }
   const sheet: Post = { channel: bench, key: `sheet:${order.id}`, live: `sheet:${order.id}`, card: sheetCard(facts, now) };

@@ -15,7 +15,7 @@ import {
 import { currentEvent, nextTeeTime } from "../../db/repositories/people.ts";
 import { endReservations } from "../../db/repositories/stock.ts";
 import type { Reader, Tx } from "../../db/write.ts";
-import type { PlannedClub } from "./planOrder.ts";
+import type { PlannedClub } from "./plannedClub.ts";
 
 const MS_PER_MIN = 60_000;
 const SAME_ORDER_WINDOW_MS = 30 * MS_PER_MIN;

@@ -13,7 +13,8 @@ import type { Reader } from "../../db/write.ts";
 import { awaitsClub } from "./awaitsClub.ts";
 import { checkOfSheet, heldAgainst } from "./checkOfSheet.ts";
 import { type ListEntry, listEntries } from "./listForPlay.ts";
-import { type OrderFault, planOrder } from "./planOrder.ts";
+import type { OrderFault } from "./plannedClub.ts";
+import { planOrder } from "./planOrder.ts";
 
 export interface ClubFacts {
   readonly club: ClubName;

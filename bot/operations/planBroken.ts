@@ -2,7 +2,7 @@ import { rankTwins } from "../../core/bag/rankTwins.ts";
 import { liveSpec } from "../../db/repositories/week.ts";
 import type { Reader } from "../../db/write.ts";
 import { finishedClubs } from "./finishedClubs.ts";
-import type { OrderToPlan, PlannedClub } from "./planOrder.ts";
+import type { OrderToPlan, PlannedClub } from "./plannedClub.ts";
 import { clubsInSet, floorsAt, routeOfClub } from "./routeOfClub.ts";
 
 /** A club that broke: the nearest finished one, with where it is; a sheet without one offers a build. */

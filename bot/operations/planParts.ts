@@ -15,7 +15,7 @@ import type { Reader } from "../../db/write.ts";
 import { orderWeight } from "./orderWeight.ts";
 import { ownHead } from "./ownHead.ts";
 import { partsLeft } from "./partsLeft.ts";
-import type { OrderFault, OrderToPlan, PlannedClub } from "./planOrder.ts";
+import type { OrderFault, OrderToPlan, PlannedClub } from "./plannedClub.ts";
 import { referenceOf } from "./referenceOf.ts";
 import { type RivalSheet, rivalSheets } from "./rivalSheets.ts";
 import { clubsInSet, floorsAt, routeOfClub } from "./routeOfClub.ts";

@@ -7,7 +7,7 @@ import { type ClubName, clubFamily } from "../../core/kinds.ts";
 import { playerById } from "../../db/repositories/people.ts";
 import { bendsOf, headBySerial, modelsOf, partsInReach } from "../../db/repositories/stock.ts";
 import type { Reader } from "../../db/write.ts";
-import type { OrderToPlan, PlannedClub } from "./planOrder.ts";
+import type { OrderToPlan, PlannedClub } from "./plannedClub.ts";
 import { referenceOf } from "./referenceOf.ts";
 import { clubsInSet, floorsAt, routeOfClub } from "./routeOfClub.ts";
 

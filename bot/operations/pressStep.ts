@@ -1,6 +1,7 @@
 import type { Id, Instant } from "../../core/kinds.ts";
 import { changeOrder, changeStep, type OrderRow, type StepRow, sheetsOf, touchBench } from "../../db/repositories/orders.ts";
 import type { Tx } from "../../db/write.ts";
+import { heldAgainst } from "./checkOfSheet.ts";
 import { layAside } from "./layAside.ts";
 import { pullParts } from "./pullParts.ts";
 
@@ -94,10 +95,12 @@ export function pressStep(tx: Tx, order: OrderRow, press: Press, personId: Id<"p
     }
   }
   touchBench(tx, order.truckId);
-  return {
-    kind: "pressed",
-    order: changeOrder(tx, order.id, { state: press === "done" ? "finalCheck" : "building", clubInAt: order.clubInAt ?? now }),
-  };
+  const clubInAt = order.clubInAt ?? now;
+  if (press === "done" && sheets.every((sheet) => heldAgainst(sheet) === null)) {
+    finishBench(tx, order, personId, now);
+    return { kind: "pressed", order: changeOrder(tx, order.id, { state: "ready", clubInAt }) };
+  }
+  return { kind: "pressed", order: changeOrder(tx, order.id, { state: press === "done" ? "finalCheck" : "building", clubInAt }) };
 }
 
 /** Finishes everything but the walk: the club is ready to be handed over. */

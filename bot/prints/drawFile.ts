@@ -1,5 +1,6 @@
 import type { FileRecipe } from "../chat/types.ts";
 import { drawSheet } from "./drawSheet.ts";
+import { fileName } from "./fileName.ts";
 
 export interface DrawnFile {
   readonly name: string;
@@ -11,6 +12,6 @@ export interface DrawnFile {
 export async function drawFile(recipe: FileRecipe): Promise<DrawnFile> {
   switch (recipe.draw) {
     case "sheet":
-      return { name: recipe.name, type: "application/pdf", bytes: await drawSheet(recipe.sheet) };
+      return { name: fileName(recipe.name), type: "application/pdf", bytes: await drawSheet(recipe.sheet) };
   }
 }

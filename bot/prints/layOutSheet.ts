@@ -4,11 +4,12 @@ import { type Density, entriesOf, lineHeight, type Pen, type Placed, rule, write
 import type { SheetPrint } from "./sheetPrint.ts";
 import type { Typeface } from "./typeface.ts";
 
-/** A4; everything stands where a US Letter page has room too. */
-export const page = { width: 595, height: 842, left: 38, right: 557, top: 34, bottom: 758 } as const;
+/** A4; everything stands where a US Letter page has room too, laid in the middle of it or at its top. */
+export const page = { width: 595, height: 842, left: 38, right: 557, top: 44, bottom: 772 } as const;
 
 const WIDTH = page.right - page.left;
 const TITLE_PT = 19;
+const HAND_PT = 13;
 const ADVICE_PT = 8;
 const FOOT = 2 * lineHeight(ADVICE_PT) + 6;
 
@@ -27,19 +28,19 @@ function head(pen: Pen, { title, subtitle, hand, due }: SheetPrint): number {
   }
   const below = write(pen, title, { x: page.left, y: page.top, width: WIDTH - dueWidth - 14, sizePt: TITLE_PT, bold: true, maxLines: 1 });
   const y = Math.max(below, page.top + lineHeight(TITLE_PT));
-  const handWidth = Math.min(face.widthOf(hand, 10, true), WIDTH * 0.3);
-  write(pen, hand, { x: page.right - handWidth, y, width: handWidth + 0.01, sizePt: 10, bold: true, right: true, maxLines: 1 });
+  const handWidth = Math.min(face.widthOf(hand, HAND_PT, true), WIDTH * 0.3);
+  write(pen, hand, { x: page.right - handWidth, y, width: handWidth + 0.01, sizePt: HAND_PT, bold: true, right: true, maxLines: 1 });
   const lines = write(pen, subtitle, { x: page.left, y, width: WIDTH - handWidth - 14, sizePt: Math.min(9, 9 * scale), maxLines: 2 });
-  const end = Math.max(lines, y + lineHeight(10)) + 2;
+  const end = Math.max(lines, y + lineHeight(HAND_PT)) + 2;
   rule(pen, page.left, end, WIDTH, 1.5);
   return end + 7;
 }
 
-function shortLines(pen: Pen, short: readonly string[], y: number): number {
-  const { set, left } = entriesOf(pen, short);
+function firstLines(pen: Pen, first: readonly string[], y: number): number {
+  const { set, left } = entriesOf(pen, first);
   const place = { x: page.left, width: WIDTH, sizePt: 10.5 * pen.scale, bold: true };
   const below = set.reduce((top, text) => write(pen, text, { ...place, y: top }), y);
-  return writeLeft(pen, left, { ...place, y: below }) + (short.length === 0 ? 0 : 5 * pen.scale);
+  return writeLeft(pen, left, { ...place, y: below }) + (first.length === 0 ? 0 : 5 * pen.scale);
 }
 
 function noteLines(pen: Pen, { notes, headings }: SheetPrint, y: number): number {
@@ -65,7 +66,7 @@ function foot(pen: Pen, advice: string): void {
 
 function setPage(print: SheetPrint, face: Typeface, density: Density): { readonly placed: readonly Placed[]; readonly below: number } {
   const pen: Pen = { ...density, face, placed: [] };
-  const top = shortLines(pen, print.short, head(pen, print));
+  const top = firstLines(pen, print.first, head(pen, print));
   const place = { x: page.left, y: top, width: WIDTH };
   const [only, ...others] = print.clubs;
   const clubs = only !== undefined && others.length === 0 ? oneClub(pen, print, only, place) : manyClubs(pen, print, place);

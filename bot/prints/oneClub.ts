@@ -48,7 +48,7 @@ function leadCells(pen: Pen, lead: readonly Labelled[], { x, y, width }: Place):
 function labelledLines(pen: Pen, all: readonly Labelled[], { x, y, width }: Place): number {
   const { scale } = pen;
   const sizePt = 10.5 * scale;
-  const labels = 66 * scale;
+  const labels = all.some(({ label }) => label !== "") ? 66 * scale : 0;
   const { set, left } = entriesOf(pen, all);
   let below = y;
   for (const { label, value } of set) {

@@ -42,8 +42,8 @@ export interface SheetPrint {
   readonly due: string | null;
   readonly printedAt: Instant;
   readonly headings: { readonly steps: string; readonly measure: string; readonly notes: string; readonly club: string };
-  /** What is missing stands before everything else. */
-  readonly short: readonly string[];
+  /** What must be known before anything is cut, such as what is short. */
+  readonly first: readonly string[];
   /** Heads the cells of each club's row. */
   readonly columns: readonly string[];
   /** From 1 to 14. */

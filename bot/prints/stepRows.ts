@@ -19,7 +19,7 @@ interface Columns {
 }
 
 function columnsFor({ scale }: Pen, clubCount: number, { x, width }: Place): Columns {
-  const minutesWidth = 40 * scale;
+  const minutesWidth = 54 * scale;
   const pitch = clubCount === 1 ? 18 * scale : TICK_PITCH;
   const ticks = pitch * clubCount;
   const wordsWidth = width - ticks - minutesWidth - 8;
@@ -30,16 +30,19 @@ function columnsFor({ scale }: Pen, clubCount: number, { x, width }: Place): Col
 
 /** The steps in their order, a box for each club to tick, and each step's cautions below it. @returns the y below them */
 export function stepRows(pen: Pen, { steps, clubs, headings }: SheetPrint, place: Place): number {
+  if (steps.length === 0) {
+    return place.y;
+  }
   const { scale } = pen;
   const columns = columnsFor(pen, clubs.length, place);
   const { wordsX, wordsWidth, ticksX, pitch } = columns;
   const headed = clubs.length === 1 ? place.x : wordsX;
-  const top = write(pen, headings.steps, { x: headed, y: place.y, width: wordsWidth, sizePt: 9 * scale, bold: true, maxLines: 1 });
+  write(pen, headings.steps, { x: headed, y: place.y, width: wordsWidth, sizePt: 9 * scale, bold: true, maxLines: 1 });
   for (const [index, { name }] of clubs.length === 1 ? [] : clubs.entries()) {
     write(pen, name, { x: ticksX + index * pitch, y: place.y + 2 * scale, width: pitch - 2, sizePt: 7 * scale, maxLines: 1 });
   }
   const { set, left } = entriesOf(pen, steps);
-  const below = set.reduce((y, step) => stepRow(pen, step, columns, y), top + 2 * scale);
+  const below = set.reduce((y, step) => stepRow(pen, step, columns, y), place.y + lineHeight(9 * scale) + 2 * scale);
   return writeLeft(pen, left, { x: wordsX, y: below, width: wordsWidth, sizePt: 9 * scale });
 }
 

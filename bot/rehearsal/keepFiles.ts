@@ -1,8 +1,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
-import { extname, join } from "node:path";
+import { extname, join, resolve } from "node:path";
 import type { Card } from "../chat/types.ts";
-import { drawFile } from "../prints/drawFile.ts";
-import { fileName } from "./fileName.ts";
+import { drawFiles } from "../prints/drawFiles.ts";
 
 /** A file of a card as it lies on disk. */
 export interface KeptFile {
@@ -16,16 +15,12 @@ export type KeepFiles = (card: Card) => Promise<readonly KeptFile[]>;
 
 /** In a folder that is made, or chosen, when the first file comes. */
 export function keepFilesIn(folderOf: () => string): KeepFiles {
-  return async ({ files }) => {
-    const kept: KeptFile[] = [];
-    for (const recipe of files) {
-      const { name, bytes } = await drawFile(recipe);
-      const folder = folderOf();
+  return async (card) =>
+    (await drawFiles(card)).map(({ name, bytes }) => {
+      const folder = resolve(folderOf());
       mkdirSync(folder, { recursive: true });
-      kept.push({ name, bytes: bytes.length, path: write(folder, fileName(name), bytes) });
-    }
-    return kept;
-  };
+      return { name, bytes: bytes.length, path: write(folder, name, bytes) };
+    });
 }
 
 /** Another content under the same name stands beside the first; the same content is there already. */

@@ -1,6 +1,7 @@
 import type { Writable } from "node:stream";
 import type { Instant } from "../../core/kinds.ts";
-import type { Card, Reply, Sender } from "../chat/types.ts";
+import type { Card, Reply, Sender, Sent } from "../chat/types.ts";
+import { UndrawnFile } from "../prints/undrawnFile.ts";
 import { jsonLine } from "./jsonLine.ts";
 import type { KeepFiles } from "./keepFiles.ts";
 import type { ScreenPost } from "./screenPost.ts";
@@ -68,17 +69,18 @@ type ShowCard = (place: Place, card: Card) => Promise<void>;
 
 /** A post goes by its ref; what an earlier run drew is gone with its terminal, so only this run's posts are found. */
 function senderOf(showCard: ShowCard, shownPost: (id: string) => ShownCard | null, now: () => Instant): Sender {
-  const post = (id: string, channel: string, edits: string | null, card: Card): Promise<void> =>
-    showCard({ id, at: now(), channel, to: null, answers: null, edits }, card);
+  const post = async (id: string, channel: string, edits: string | null, card: Card): Promise<Sent> => {
+    try {
+      await showCard({ id, at: now(), channel, to: null, answers: null, edits }, card);
+      return { kind: "sent", message: id };
+    } catch (error) {
+      if (error instanceof UndrawnFile) return { kind: "refused", reason: error.message };
+      throw error;
+    }
+  };
   return {
-    send: async (channel, card, { ref }) => {
-      await post(ref, channel, null, card);
-      return { kind: "sent", message: ref };
-    },
-    edit: async (channel, message, card) => {
-      await post(message, channel, message, card);
-      return { kind: "sent", message };
-    },
+    send: (channel, card, { ref }) => post(ref, channel, null, card),
+    edit: (channel, message, card) => post(message, channel, message, card),
     find: async (channel, ref) => (shownPost(ref)?.channel === channel ? ref : null),
   };
 }

@@ -7,6 +7,9 @@ import type { ClubFacts, OrderFacts } from "../operations/orderFacts.ts";
 import { line } from "./card.ts";
 import { cautionWords } from "./cautionWords.ts";
 
+/** Behind every caution: what goes before it. */
+export const advice = "Follow the product's data sheet and local rules; if unsure ask a qualified person.";
+
 /** Lead of less than this is no step of its own on the sheet. */
 const LEAST_LEAD_G = 0.25;
 
@@ -35,19 +38,22 @@ function atHand(step: StepKind, order: OrderFacts, club: ClubFacts): readonly Wo
   ];
 }
 
+/** What may hurt at one step of a club, the gravest first. */
+export function stepCautions(order: OrderFacts, club: ClubFacts, step: StepKind): readonly string[] {
+  const isCold = step === "removeOld" && !comesOffHot(order, club);
+  return isCold ? [] : cautionsFor(step, atHand(step, order, club)).map(({ code }) => cautionWords[code]);
+}
+
 /** The cautions of the next step that has any, in one line; none once nothing is left to do. */
 export function cautionLine(order: OrderFacts): readonly Line[] {
   if (order.state === "ready") return [];
   for (const club of order.clubs) {
     for (const { route, state } of club.steps) {
-      const { kind } = route;
-      const isCold = kind === "removeOld" && !comesOffHot(order, club);
-      const words = (state === "todo" || state === "running") && !isCold ? cautionsFor(kind, atHand(kind, order, club)) : [];
-      if (words.length > 0) return [line(sentence(words.map(({ code }) => cautionWords[code]).join("; ")))];
+      const words = state === "todo" || state === "running" ? stepCautions(order, club, route.kind) : [];
+      if (words.length > 0) return [line(sentence(words.join("; ")))];
     }
   }
   return [];
 }
 
-const sentence = (words: string): string =>
-  `Caution: ${words.slice(0, 1).toUpperCase()}${words.slice(1)}. Follow the product's data sheet and local rules; if unsure ask a qualified person.`;
+const sentence = (words: string): string => `Caution: ${words.slice(0, 1).toUpperCase()}${words.slice(1)}. ${advice}`;

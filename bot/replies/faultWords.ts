@@ -1,6 +1,6 @@
 import type { Shortage } from "../../core/buildSheet/plan.ts";
 import type { ClubFault } from "../operations/orderFacts.ts";
-import type { OrderFault } from "../operations/planOrder.ts";
+import type { OrderFault } from "../operations/plannedClub.ts";
 import { clubWords, sheetName, shown } from "./shown.ts";
 
 export const quantityWords: Readonly<Record<string, string>> = {

@@ -72,6 +72,9 @@ export const missWords = (plan: ClubPlan): readonly string[] =>
 
 /** What the nearest head misses, and what would mend it. */
 export function headRemedies(plan: ClubPlan): readonly Line[] {
-  const misses = missWords(plan).map((words) => line(`Nearest ${words}`));
-  return misses.length === 0 ? [] : [...misses, ...plan.remedies.map((remedy) => line(remedyWords(remedy)))];
+  const words = missWords(plan);
+  if (plan.kind === "reshaft") {
+    return words.map((text) => line(`As it stands it ${text}: write the swing weight, and a screw or lead makes it up`));
+  }
+  return words.length === 0 ? [] : [...words.map((text) => line(`Nearest ${text}`)), ...plan.remedies.map((remedy) => line(remedyWords(remedy)))];
 }

@@ -6,7 +6,7 @@ import type { ClubFacts, OrderFacts } from "../operations/orderFacts.ts";
 import { card, line } from "./card.ts";
 import { clubLines, clubRow } from "./clubLines.ts";
 import { faultLines, quantityWords } from "./faultWords.ts";
-import { clubWords, plural, timeText } from "./shown.ts";
+import { clubsWords, clubWords, plural, timeText } from "./shown.ts";
 
 export const stateWords: Readonly<Record<OrderFacts["state"], string>> = {
   draft: "draft",
@@ -23,7 +23,7 @@ export const stateWords: Readonly<Record<OrderFacts["state"], string>> = {
 export function orderTitle(facts: OrderFacts): string {
   const family = facts.player.split(" ").at(-1) ?? facts.player;
   const kind = facts.kind === "build" ? "" : ` ${facts.kind}`;
-  const clubs = facts.request.clubs.map(clubWords).join(" ");
+  const clubs = clubsWords(facts.request.clubs);
   const count = facts.request.count > 1 ? ` ×${facts.request.count}` : "";
   return `${facts.number} ${family.toUpperCase()} ${facts.hand === "left" ? "LH" : "RH"}${kind} ${clubs}${count}`;
 }
@@ -60,7 +60,11 @@ function sharedSetting(clubs: readonly ClubFacts[]): readonly Line[] {
   const shaft = shared((plan) => plan.shaft?.model.name);
   const grip = shared((plan) => plan.grip?.model.name);
   const both = [shaft, grip].filter((name) => name !== null);
-  return [...(both.length === 0 ? [] : [line(`All: ${both.join("; ")}`)]), ...clubs.flatMap(clubRow)];
+  return [
+    ...(both.length === 0 ? [] : [line(`All: ${both.join("; ")}`)]),
+    ...(clubs.some(({ service }) => service?.kind === "check") ? [line("Read as found > as left; on record:")] : []),
+    ...clubs.flatMap(clubRow),
+  ];
 }
 
 const stepsOf = (facts: OrderFacts): readonly RouteStep[] => facts.clubs.flatMap(({ steps }) => steps.map(({ route }) => route));

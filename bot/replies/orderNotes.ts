@@ -57,7 +57,7 @@ export function pressedNote(press: Press, pressed: Pressed): Reply {
       "step",
       `${number} ${pressWords[press]}`,
       "plain",
-      ...(press === "done" ? [`Now type: measured ${number} loft … face … swing … length …`] : []),
+      ...(press === "done" && state === "finalCheck" ? ["Its sheet says what to measure and to look at."] : []),
     );
   }
   const why = {

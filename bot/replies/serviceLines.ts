@@ -24,6 +24,9 @@ function moved(name: Angle, from: number | null, to: number | null): readonly st
     return [];
   }
   const say = (value: number): string => readingText(name, value);
+  if (from !== null && say(from) === say(to)) {
+    return [`${angleWords[name]} stays ${say(to)}`];
+  }
   return [from === null ? `${angleWords[name]} to ${say(to)}` : `${angleWords[name]} ${say(from)} > ${say(to)}`];
 }
 

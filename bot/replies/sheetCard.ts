@@ -1,40 +1,31 @@
+import type { CheckedQuantity } from "../../core/bag/checkTolerances.ts";
+import { mustBeMeasured } from "../../core/buildSheet/mustBeMeasured.ts";
 import type { ClubPlan } from "../../core/buildSheet/plan.ts";
-import { clubFamily, type Instant } from "../../core/kinds.ts";
+import { serviceCheck } from "../../core/buildSheet/serviceCheck.ts";
+import type { Instant } from "../../core/kinds.ts";
 import type { Button, Card, Line } from "../chat/types.ts";
 import type { ClubFacts, OrderFacts } from "../operations/orderFacts.ts";
 import { bendWords } from "./bendWords.ts";
 import { brokenLines } from "./brokenLines.ts";
 import { card, line } from "./card.ts";
 import { cautionLine } from "./cautionLine.ts";
-import { checkLines, foundLines } from "./checkLines.ts";
+import { checkLines, checkWord, foundLines } from "./checkLines.ts";
 import { orderData, orderTitle, stateWords } from "./orderCard.ts";
+import { dryWords, gripWords, headWords, LEAST_LEAD_G, leadWords, settingWords, shaftWords, tipWords, weightWords } from "./partWords.ts";
 import { serviceLines, serviceShort } from "./serviceLines.ts";
 import { sheetName, shown, timeText } from "./shown.ts";
 
-const LEAST_LEAD_G = 0.25;
-
-/** Setting and orientation: what is set by hand and cannot be seen once the glue has set. */
-export function settingWords(plan: ClubPlan): string {
-  const rib = plan.grip === null ? "" : plan.grip.model.rib ? ", rib in line" : ", no rib";
-  return `Sleeve ${plan.choice.mark ?? "none, bonded"}; logo ${plan.logo ?? "as he plays it: ask"}${rib}`;
-}
-
 function builtLines(club: ClubFacts, plan: ClubPlan): readonly Line[] {
-  const { choice } = plan;
   return [
     ...(plan.bareCutMm === null ? [] : [line({ strong: `Bare cut ${shown.both(plan.bareCutMm)}` })]),
-    ...(plan.tipTrimMm === null ? [] : [line(`Tip ${plan.tipTrimMm > 0 ? shown.both(plan.tipTrimMm) : "none"}`)]),
-    ...(plan.dryTargetPoints === null
-      ? []
-      : [line({ strong: `Dry swing weight ${shown.swing(plan.dryTargetPoints)}` }, ", head on, no grip or tape")]),
+    ...(plan.tipTrimMm === null ? [] : [line(`Tip ${tipWords(plan.tipTrimMm)}`)]),
+    ...(plan.dryTargetPoints === null ? [] : [line({ strong: `Dry swing weight ${shown.swing(plan.dryTargetPoints)}` }, `, ${dryWords}`)]),
     line(settingWords(plan)),
-    line(`Head ${choice.head.serial} ${club.headShown ?? ""}, ${choice.head.place}, ${shown.mass(choice.head.massG)}${bendWords(choice)}`),
-    ...(plan.shaft === null
-      ? []
-      : [line(`Shaft ${plan.shaft.model.name}${plan.piece === null ? "" : `, ${plan.piece.state} already`}, ${plan.shaft.place}`)]),
-    ...(plan.grip === null ? [] : [line(`Grip ${plan.grip.model.name}${plan.wraps > 0 ? `, ${plan.wraps} more under it` : ""}, ${plan.grip.place}`)]),
-    ...plan.weights.map(({ model, count }) => line(`${count} × ${model.name}`)),
-    ...(plan.leadG >= LEAST_LEAD_G ? [line(`Lead ${shown.mass(plan.leadG)} left over`)] : []),
+    line(`Head ${headWords(club, plan)}`),
+    ...(plan.shaft === null ? [] : [line(`Shaft ${shaftWords(plan.shaft, plan.piece)}`)]),
+    ...(plan.grip === null ? [] : [line(`Grip ${gripWords(plan.grip, plan.wraps)}`)]),
+    ...plan.weights.map((weight) => line(weightWords(weight))),
+    ...(plan.leadG >= LEAST_LEAD_G ? [line(`Lead ${leadWords(plan.leadG)}`)] : []),
   ];
 }
 
@@ -63,7 +54,12 @@ function workLines({ clubs }: OrderFacts): readonly Line[] {
   const shared = [
     ...new Set(clubs.flatMap(({ plan }) => (plan?.shaft == null || plan.grip === null ? [] : [`${plan.shaft.model.name}; ${plan.grip.model.name}`]))),
   ];
-  return [...(shared.length === 1 ? [line(`All: ${shared[0]}`)] : []), ...clubs.map(shortLine)];
+  const isCheck = clubs.some(({ service }) => service?.kind === "check");
+  return [
+    ...(isCheck ? [line("Read as found > as left; on record:")] : []),
+    ...(shared.length === 1 ? [line(`All: ${shared[0]}`)] : []),
+    ...clubs.map(shortLine),
+  ];
 }
 
 function checksOf(facts: OrderFacts): readonly Line[] {
@@ -74,17 +70,27 @@ function checksOf(facts: OrderFacts): readonly Line[] {
   });
 }
 
+const typedAs: Readonly<Record<string, string>> = { gripAt2InMm: "at2", gripAt6InMm: "at6", headMassG: "headweight" };
+
+/** What one club is to be measured in, as it is typed: `loft … face …`. */
+function valuesOf(facts: OrderFacts, club: ClubFacts): string {
+  const { service } = club;
+  const check = service === null ? null : serviceCheck(service);
+  const wanted = (quantity: CheckedQuantity): boolean => check !== null && (check.planned[quantity] ?? null) !== null;
+  return mustBeMeasured(facts.kind, club.club, { listed: check?.listed ?? [], wanted })
+    .map((quantity) => `${typedAs[quantity] ?? checkWord(quantity)} …`)
+    .join(" ");
+}
+
 /** What the technician types: of the only club its values, of several each by its name. */
 function askLines(facts: OrderFacts): readonly Line[] {
   const [first, second] = facts.clubs;
   if (facts.state !== "finalCheck" || facts.heldReason !== null || first === undefined) {
     return [];
   }
-  const family = clubFamily(first.club);
-  const values =
-    family === "driver" || family === "fairway" || family === "hybrid" ? "loft … face … swing … length …" : "loft … lie … swing … length …";
-  const example = second === undefined ? values : `${sheetName(first)} loft … lie …, ${sheetName(second)} loft … lie …`;
-  return [line(`Type what the gauge says: measured ${facts.number} ${example}`)];
+  const values = [first, ...(second === undefined ? [] : [second])].map((club) => ({ club, values: valuesOf(facts, club) }));
+  const typed = values.filter((one) => one.values !== "").map((one) => (second === undefined ? one.values : `${sheetName(one.club)} ${one.values}`));
+  return typed.length === 0 ? [] : [line(`Type what the gauge says: measured ${facts.number} ${typed.join(", ")}`)];
 }
 
 function buttonsOf(facts: OrderFacts): readonly Button[] {

@@ -26,6 +26,20 @@ export function clubWords(club: ClubName | string): string {
   return wedges[club] ?? club;
 }
 
+const irons = ["1i", "2i", "3i", "4i", "5i", "6i", "7i", "8i", "9i", "pw"];
+const MOST_NAMED = 3;
+
+/** Several clubs in as few words as say it: `driver 3w`, `4i–PW`, `14 clubs`. */
+export function clubsWords(clubs: readonly string[]): string {
+  if (clubs.length <= MOST_NAMED) {
+    return clubs.map(clubWords).join(" ");
+  }
+  const [first = "", last = ""] = [clubs[0], clubs.at(-1)];
+  const at = irons.indexOf(first);
+  const isRun = at >= 0 && clubs.every((club, index) => irons[at + index] === club);
+  return isRun ? `${clubWords(first)}–${clubWords(last)}` : `${clubs.length} clubs`;
+}
+
 /** A club of several alike by its number: `driver 2`. */
 export const sheetName = ({ club, copy }: { readonly club: ClubName; readonly copy: number }): string =>
   copy === 1 ? clubWords(club) : `${clubWords(club)} ${copy}`;

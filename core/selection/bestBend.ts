@@ -48,9 +48,8 @@ function planeBend(offs: readonly Off[], leftDeg: number): Degrees {
   return degrees(Math.abs(bendDeg) <= LEAST_BEND_DEG + SLACK_DEG ? 0 : bendDeg);
 }
 
-const isWarned = (left: BendLeft, { loftChangeDeg, lieChangeDeg }: Bend) =>
-  (loftChangeDeg !== 0 && Math.abs(loftChangeDeg) > left.loft.unwarnedDeg + SLACK_DEG) ||
-  (lieChangeDeg !== 0 && Math.abs(lieChangeDeg) > left.lie.unwarnedDeg + SLACK_DEG);
+const isWarned = (left: BendLeft, { loftChangeDeg, lieChangeDeg }: Bend): boolean =>
+  Math.abs(loftChangeDeg) > left.loft.unwarnedDeg + SLACK_DEG || Math.abs(lieChangeDeg) > left.lie.unwarnedDeg + SLACK_DEG;
 
 /**
  * A head without a sleeve, bent as near to the wish as its limits let it.

@@ -1,5 +1,6 @@
 import { defaultGaugeErrors, type GaugeErrors } from "../bag/gaugeErrors.ts";
 import type { Deviation, GivenUp, HeadChoice } from "../buildSheet/plan.ts";
+import { degrees } from "../quantity/units.ts";
 import { bentDeg } from "./bentDeg.ts";
 
 const deviationOf = ({ deviations }: HeadChoice, quantity: Deviation["quantity"]): Deviation | undefined =>
@@ -16,7 +17,7 @@ export function givenUp(best: HeadChoice, other: HeadChoice, errors: GaugeErrors
     return worseBy > errors[quantity].error + 1e-9 ? [{ code: "further", quantity, worseBy }] : [];
   });
   const isBounceUnknown = deviationOf(best, "bounceDeg") !== undefined && other.bounceDeg === null;
-  const moreDeg = bentDeg(other) - bentDeg(best);
+  const moreDeg = degrees(bentDeg(other) - bentDeg(best));
   const moreCount = other.addedCount - best.addedCount;
   return [
     ...further,

@@ -5,7 +5,7 @@ import { truck } from "../schema/people.ts";
 import { head, partModel, place, reservation, shaftPiece, stockEntry } from "../schema/stock.ts";
 import type { Reader } from "../write.ts";
 
-export type PlaceRow = typeof place.$inferSelect;
+type PlaceRow = typeof place.$inferSelect;
 type PartModelRow = typeof partModel.$inferSelect;
 
 /** Lists the places of a truck, oldest first. */

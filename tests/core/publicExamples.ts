@@ -1,6 +1,7 @@
 import * as core from "../../core/index.ts";
 import { benchJob, benchWith, now, routeOfSteps, work } from "./bench/benchBuilders.ts";
-import { someClub, someHead, someParts, someSleeve, someTarget } from "./buildSheet/someParts.ts";
+import { someClub, someHead, someHeadModel, someParts, someSleeve, someTarget } from "./buildSheet/someParts.ts";
+import { somePiece } from "./buildSheet/somePieces.ts";
 import { driver as checkDriver, clubWithOwnInertia, componentsOfRow } from "./club/checkClubs.ts";
 import { workedClub } from "./club/someParts.ts";
 
@@ -52,8 +53,6 @@ const planQuestion = {
   allowances: core.defaultAllowances,
   tolerances: core.defaultSelectionTolerances,
 } as Parameters<typeof core.planClub>[0];
-const planned = core.planClub(planQuestion);
-const plan = planned.kind === "planned" ? planned.plan : null;
 const snapshot = benchWith([benchJob(1, routeOfSteps(work("cut", 2)), { dueAt: now, releaseAt: now })], {
   rollOutAt: core.instant(now + 86_400_000),
 });
@@ -167,6 +166,8 @@ export const examples: Readonly<Record<string, readonly unknown[]>> = {
   centreShiftByAdding: [10, 40, 200],
   centreShiftByMoving: [10, 60, 200],
   chooseHeads: [{ target, heads: [someHead({ bounceDeg: 10 })], sleeves: [stocked], tolerances: core.defaultSelectionTolerances }],
+  /** Only ids and scores of a choice are looked at. */
+  allotHeads: [[{ key: "57", weight: 1, choices: [{ head: { id: 1 }, score: 0.5 }], held: { headId: 1, score: 0.6 } }]],
   leadTapeLength: [2, { widthMm: 12.7, thicknessMm: 0.14, densityGPerCm3: 11.34 }],
   leadTapeMass: [100, { weighedG: 2, weighedLengthMm: 100 }],
   weightMovedAlongShaft: [10, 10],
@@ -205,6 +206,11 @@ export const examples: Readonly<Record<string, readonly unknown[]>> = {
     ],
     { lengthMm: 12.7, lieDeg: 0.5, lengthToleranceMm: 1.6, lieToleranceDeg: 0.25 },
   ],
+  rankTwins: [
+    bagged,
+    [{ club: bagged }],
+    { tolerances: core.defaultCheckTolerances, gaugeErrors: core.defaultGaugeErrors, partCosts: core.defaultPartCosts },
+  ],
   swingWeightMatch: [[{ club: "7i", swingWeightPoints: 1, headFromCapMm: 930 }], 2, 0.5],
 
   bagFindings: [[facts], ["G-10"]],
@@ -213,7 +219,65 @@ export const examples: Readonly<Record<string, readonly unknown[]>> = {
   cureMinutes: [60, 23, 13],
   floorsOf: [{ adhesive: "quickEpoxy", gripMethod: "air", walkMin: 2, roomTemperatureC: 15 }],
 
-  finalCheck: [{ target, plan, kind: "build", measured: { lengthMm: 1143, squaredLoftDeg: 9 }, tolerances: core.defaultCheckTolerances }],
+  finalCheck: [
+    {
+      kind: "build",
+      target,
+      planned: { squaredLoftDeg: 9 },
+      listed: [],
+      measured: { lengthMm: 1143, squaredLoftDeg: 9 },
+      looks: { wanted: {}, seen: {} },
+      tolerances: core.defaultCheckTolerances,
+    },
+  ],
+  planService: [
+    {
+      kind: "turn",
+      club: "driver",
+      hand: "right",
+      target: someTarget({ sleeveMark: "upright" }),
+      clauses: { sleeve: { value: { kind: "mark", mark: "upright" }, asWritten: "upright" } },
+      reference: spec,
+      head: someHeadModel({}),
+      sleeve: stocked,
+      shaft: null,
+      grips: [],
+      bends: [bend],
+      skilledTechnician: false,
+      allowances: core.defaultAllowances,
+      note: null,
+    },
+  ],
+  chooseShaft: [
+    {
+      shaft: "Dunlin 60 X",
+      family: "driver",
+      hand: "right",
+      forGamer: true,
+      tipTrimMm: 12.7,
+      bareCutMm: 1105,
+      leastParallelTipMm: 38.1,
+      sleeve: { model: stocked, mark: "standard" },
+      logo: "down",
+      bore: { tip: "parallel", tipDiameterMm: 8.5 },
+      stock: planQuestion.parts.shafts,
+      pieces: [somePiece({})],
+      elsewhere: planQuestion.parts.shafts,
+    },
+  ],
+  chooseGrip: [
+    {
+      grip: "Gorse Standard Round",
+      rib: false,
+      buttDiameterMm: 15.2,
+      wraps: 1,
+      layerMm: 0.127,
+      stock: planQuestion.parts.grips,
+      elsewhere: [],
+    },
+  ],
+  nearestShafts: [planQuestion.parts.shafts[0]?.model, "driver", planQuestion.parts.shafts, core.defaultShaftTolerances],
+  nearestGrips: [planQuestion.parts.grips[0]?.model, planQuestion.parts.grips, core.defaultGripTolerances],
   planClub: [planQuestion],
   resolveTarget: [
     {
@@ -230,5 +294,5 @@ export const examples: Readonly<Record<string, readonly unknown[]>> = {
   estimateInSlices: [{ snapshot, spreads: core.defaultSpreads, seed: 1, samples: 4 }, 2],
   readyTimes: [{ snapshot, spreads: core.defaultSpreads, seed: 1, samples: 4 }],
   simulateOnce: [snapshot, core.defaultSpreads, 1, 0],
-  routeFor: [{ kind: "build", family: "iron", adjustable: false, readySleeved: false, clubsInSet: 2 }, core.defaultFloors],
+  routeFor: [{ kind: "build", family: "iron", adjustable: false, clubsInSet: 2 }, core.defaultFloors],
 };

@@ -25,7 +25,7 @@ export interface MatchWritten {
 const MOST_TEXT = 2000;
 const SHORTEST_NAME = 4;
 const LONGEST_NAME = 40;
-const backupWords = new Set(["backup", "backups", "backup's", "trial", "twin", "spare"]);
+const backupWords = new Set(["backup", "backups", "backup's", "trial", "trials", "twin", "twins", "spare"]);
 const askingWords = new Set([
   "nearest",
   "match",
@@ -70,17 +70,21 @@ function scanned(words: readonly Word[], players: readonly NamedPlayer[]): Scann
   return found;
 }
 
-/** An unread word may be a misspelt name: it is never taken for one, only asked after. */
-function misspelt(others: readonly Word[], players: readonly NamedPlayer[]): { readonly written: string; readonly choices: readonly NamedPlayer[] } {
+/** An unread word may be a misspelt name: it is never taken for one, only asked after; the far ones only where a name was wanted. */
+function misspelt(
+  others: readonly Word[],
+  players: readonly NamedPlayer[],
+  isName: boolean,
+): { readonly written: string; readonly choices: readonly NamedPlayer[] } {
   const words = others
     .map(({ text }) => text)
     .filter((text) => text.length >= SHORTEST_NAME && text.length <= LONGEST_NAME && !backupWords.has(text) && !askingWords.has(text));
   for (const written of words.slice(0, 5)) {
     const near = playerNear(written, players);
-    const choices = near.kind === "one" ? [near.player] : near.kind === "several" ? near.players : near.nearest;
+    const choices = near.kind === "one" ? [near.player] : near.kind === "several" ? near.players : isName ? near.nearest : [];
     if (choices.length > 0) return { written, choices };
   }
-  return { written: words[0] ?? "", choices: [] };
+  return { written: "", choices: [] };
 }
 
 /**
@@ -102,7 +106,7 @@ export function readMatchWanted(written: MatchWritten, players: readonly NamedPl
         ? { kind: "one", id: id<"player">(Number(byId)) }
         : only !== undefined && named.length === 1
           ? { kind: "one", id: only.id }
-          : { kind: "ask", ...(named.length > 1 ? { written: "", choices: named } : misspelt(found.others, players)) },
+          : { kind: "ask", ...(named.length > 1 ? { written: "", choices: named } : misspelt(found.others, players, written.player !== undefined)) },
     club: club !== undefined && clubs.length === 1 ? { kind: "one", club } : { kind: "ask", written: said.slice(0, 40) },
     asksBackup: words.some(({ text }) => backupWords.has(text)),
   };

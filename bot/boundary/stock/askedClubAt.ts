@@ -52,7 +52,7 @@ const families: Readonly<Record<string, ClubFamily>> = {
   drivers: "driver",
 };
 
-export type AskedClubHit =
+type AskedClubHit =
   | { readonly kind: "family"; readonly family: ClubFamily; readonly next: number }
   | { readonly kind: "club"; readonly club: AskedClub; readonly next: number };
 

@@ -2,7 +2,7 @@ import { numberAt } from "../numberAt.ts";
 import type { Word } from "../wordsOf.ts";
 import type { AskedQuantity, Bound } from "./findQuestion.ts";
 
-export const quantityWords: ReadonlyMap<string, AskedQuantity> = new Map([
+const quantityWords: ReadonlyMap<string, AskedQuantity> = new Map([
   ["true", "squaredLoftDeg"],
   ["loft", "squaredLoftDeg"],
   ["lofts", "squaredLoftDeg"],
@@ -39,7 +39,7 @@ const comparing: ReadonlyMap<string, readonly [1 | -1, boolean]> = new Map([
 const LEAST_MASS_G = 100;
 const hyphened = /^(\d{1,3}(?:\.\d{1,3})?)-(\d{1,3}(?:\.\d{1,3})?)$/;
 
-export interface BoundHit {
+interface BoundHit {
   readonly bound: Bound;
   readonly next: number;
 }

@@ -2,8 +2,7 @@ import type { ClubFamily, Hand } from "../../../core/kinds.ts";
 import type { KnownHeadModel, KnownPart, KnownPlace } from "./stockKnown.ts";
 
 /** What a head may be asked by, as the gauge reads it with its sleeve at standard; angles in degrees, mass in g. */
-export const askedQuantities = ["squaredLoftDeg", "seatedLieDeg", "soledFaceDeg", "bounceDeg", "massG"] as const;
-export type AskedQuantity = (typeof askedQuantities)[number];
+export type AskedQuantity = "squaredLoftDeg" | "seatedLieDeg" | "soledFaceDeg" | "bounceDeg" | "massG";
 
 /** `under 9`: max 9, not reached; `8.5 to 9`: both ends included; `9 true`: nearest to 9 first. */
 export type Bound = { readonly quantity: AskedQuantity } & (

@@ -6,7 +6,7 @@ import { type Word, wordsOf } from "../wordsOf.ts";
 import type { KnownPlace } from "./stockKnown.ts";
 
 /** Which places of the truck the words at a place name; several when two players share a name. */
-export interface PlaceHit {
+interface PlaceHit {
   readonly places: readonly KnownPlace[];
   readonly next: number;
 }

@@ -37,7 +37,7 @@ const sides: ReadonlyMap<string, number> = new Map([
 const placeShape = /^(d-?\d+|drawer|bin|rack)$/;
 const fillers = new Set(["hand", "handed", "to", "in", "into", "at", "g", "deg", "°", "model", "serial", "soled", "design"]);
 
-export interface HeadLine {
+interface HeadLine {
   readonly draft: HeadDraft;
   readonly faults: readonly StockFault[];
 }

@@ -7,7 +7,7 @@ import type { CountedKind, KnownPlace, PartQuantity, StockFault } from "./stockK
 /** The largest number of one part that is taken as no slip. */
 export const MOST_PARTS = 100_000;
 
-export type PartLine =
+type PartLine =
   | { readonly kind: "part"; readonly row: number; readonly value: PartQuantity }
   | { readonly kind: "faults"; readonly faults: readonly StockFault[] };
 

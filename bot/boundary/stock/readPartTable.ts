@@ -12,7 +12,7 @@ const placed = { model: cell(text(40)), place: z.string(), quantity: cell(whole(
 const received = z.object({ kind: kindCell, ...placed });
 const counted = z.object({ ...placed, quantity: cell(whole(0, MOST_PARTS)) });
 
-export interface PartTable {
+interface PartTable {
   readonly rows: readonly { readonly row: number; readonly value: PartQuantity }[];
   readonly faults: readonly StockFault[];
 }

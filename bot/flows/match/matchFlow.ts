@@ -80,7 +80,8 @@ export function matchFlow(written: MatchWritten, context: Context): Reply {
   const players = namedPlayers(context);
   const wanted = readMatchWanted(written, players);
   if (wanted.player.kind === "ask") {
-    const { written: name, choices } = wanted.player;
+    const { choices } = wanted.player;
+    const name = wanted.player.written !== "" || choices.length > 0 ? wanted.player.written : (written.player ?? "").trim().replace(/^id:.*/, "");
     const behind = [wanted.club.kind === "one" ? wanted.club.club : "", wanted.asksBackup ? "backup" : ""].filter((word) => word !== "").join(" ");
     return whoseReply(name, choices.length > 0 || name !== "" ? choices : likelyPlayers(context, players), behind);
   }

@@ -100,6 +100,7 @@ describe("the main job over a chat in memory", () => {
       "step.done",
       "order.measured",
       "order.handover",
+      "order.listed",
       "order.bag",
     ]);
     expect(own.every(({ personId }) => personId !== null)).toBe(true);

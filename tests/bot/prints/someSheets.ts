@@ -65,7 +65,7 @@ export const driverBuild: SheetPrint = {
   due: "by 14:30",
   printedAt,
   headings,
-  short: [],
+  first: [],
   columns: [],
   clubs: [driver],
   steps: buildSteps(["todo"]),
@@ -89,6 +89,7 @@ function bagClub(name: string, index: number): PrintedClub {
       wood ? "standard, logo down" : "logo up",
       `0${417 + index} ${wood ? "Cairn" : "Scree"} drawer D-${index + 1}${index > 10 ? ", bent 1.0 weak, 0.5 flat" : ""}`,
       wood ? "Dunlin 60 X" : "Curlew 110 S, tipped already",
+      "Gorse Standard Round",
     ],
     targets: [
       target("Loft", `${9 + index * 4}.0`, "± 0.25"),
@@ -105,11 +106,11 @@ export const wholeBag: SheetPrint = {
   title: "61 QUARRIE RH driver 3w 5w 4h 4i 5i 6i 7i 8i 9i PW GW SW LW",
   subtitle: "Ysolde Quarrie, for Iver · confirmed · printed Mon 07:12",
   due: "by Tue 18:00",
-  short: ["No shaft Sandpiper 70 S free here; nearest Sandpiper 70 X (main rack)", "5w: no head Cairn stamped 18 free here"],
-  columns: ["Bare cut", "Tip", "Dry", "Set", "Head", "Shaft"],
+  first: ["No shaft Sandpiper 70 S free here; nearest Sandpiper 70 X (main rack)", "5w: no head Cairn stamped 18 free here"],
+  columns: ["Bare cut", "Tip", "Dry", "Set", "Head", "Shaft", "Grip"],
   clubs: bagClubs.map(bagClub),
   steps: buildSteps(bagClubs.map((_, index) => (index === 2 ? "none" : index < 2 ? "done" : "todo"))),
-  notes: [labelled("All", "Grip Gorse Standard Round")],
+  notes: [labelled("Lost", "the bag stayed behind; balls and gloves too")],
 };
 
 /** A left-hander's wedge to be bent, with more said about it than anybody reads. */

@@ -1,5 +1,6 @@
 import { PassThrough } from "node:stream";
 import { describe, expect, it } from "vitest";
+import { UndrawnFile } from "../../../bot/prints/undrawnFile.ts";
 import { openScreen } from "../../../bot/rehearsal/screen.ts";
 import { instant } from "../../../core/kinds.ts";
 import { card, cardWithButtons } from "./cards.ts";
@@ -36,5 +37,23 @@ describe("openScreen", () => {
     for (let count = 0; count <= 500; count += 1) await sender.send("range", card("57"), mark(`r${count}`));
     expect(shownPost("r0")).toBeNull();
     expect(shownPost("r1")).not.toBeNull();
+  });
+
+  it("lists a card's files as they were kept, as text and as JSON", async () => {
+    const kept = { name: "sheet-57.pdf", bytes: 23_000, path: "/data/files/sheet-57.pdf" };
+    const shownAs = async (json: boolean): Promise<string> => {
+      const output = new PassThrough();
+      const parts = { output, json, zoneOf: () => "UTC", now: () => instant(0), keepFiles: async () => [kept] };
+      await openScreen(parts).sender.send("range", card("57"), mark("a"));
+      return String(output.read());
+    };
+    expect(await shownAs(false)).toContain("\n  file sheet-57.pdf (23 kB) at /data/files/sheet-57.pdf\n");
+    expect(JSON.parse(await shownAs(true))).toMatchObject({ id: "a", card: { title: "57", files: [kept] } });
+  });
+
+  it("refuses a post whose file cannot be drawn, so that it is given up and told", async () => {
+    const keepFiles = () => Promise.reject(new UndrawnFile("the file sheet-57.pdf cannot be drawn"));
+    const { sender } = openScreen({ output: new PassThrough(), json: true, zoneOf: () => "UTC", now: () => instant(0), keepFiles });
+    expect(await sender.send("range", card("57"), mark("a"))).toEqual({ kind: "refused", reason: "the file sheet-57.pdf cannot be drawn" });
   });
 });

@@ -9,7 +9,7 @@ const at = instant(Date.parse("2027-05-03T18:02:00Z"));
 const place = { id: "k3m9x2a", at, channel: "range", to: null, answers: null, edits: null };
 
 function drawn(post: Partial<ScreenPost>): readonly string[] {
-  return textLines({ ...place, card: card("57 OXTOBY"), ...post } as ScreenPost, ZONE);
+  return textLines({ ...place, card: card("57 OXTOBY"), files: [], ...post } as ScreenPost, ZONE);
 }
 
 describe("textLines", () => {
@@ -44,6 +44,15 @@ describe("textLines", () => {
 
   it("names no post beside the buttons of an answer", () => {
     expect(drawn({ card: cardWithButtons("57", "Go"), answers: "press:1" })[1]).toBe("  [1] Go");
+  });
+
+  it("prints a line for each file, its path in one piece", () => {
+    const path = `/tmp/${"deep/".repeat(20)}sheet-57.pdf`;
+    expect(drawn({ files: [{ name: "sheet-57.pdf", bytes: 23_400, path }] })).toEqual([
+      "[#range 14:02] 57 OXTOBY",
+      `  file sheet-57.pdf (23 kB) at ${path}`,
+    ]);
+    expect(drawn({ files: [{ name: "a.png", bytes: 12, path: "/a.png" }] })[1]).toBe("  file a.png (1 kB) at /a.png");
   });
 
   it("numbers the choices, one a line", () => {

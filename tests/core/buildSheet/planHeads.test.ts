@@ -9,7 +9,7 @@ import { type ClubName, id } from "../../../core/kinds.ts";
 import { degrees } from "../../../core/quantity/units.ts";
 import { defaultSelectionTolerances as tolerances } from "../../../core/selection/selectionTolerances.ts";
 import { tilted } from "../head/someAngles.ts";
-import { someHead, someHeadModel, someParts, someShaft, someTarget, someWeight, stocked } from "./someParts.ts";
+import { someClub, someHead, someHeadModel, someParts, someShaft, someTarget, someWeight, stocked } from "./someParts.ts";
 
 type Given = Partial<Omit<PlanQuestion, "target" | "parts">> & { readonly parts?: Partial<PartsInReach> };
 
@@ -179,6 +179,28 @@ describe("planClub, which head (by hand)", () => {
     ]);
   });
 
+  it("offers no loft for a bounce that is past the limit, and no sole work on a hybrid", () => {
+    const { choice, remedies } = plan(sw({ squaredLoftDeg: 56, bounceDeg: 6 }), [wedge("0301", 58, 12)]);
+    /** Loft and bounce pull by 16 to 1: (16 · 2 + 6) / 17. */
+    const bentDeg = -(16 * 2 + 6) / 17;
+    expect(choice.bend?.loftChangeDeg).toBeCloseTo(bentDeg, 9);
+    expect(remedies).toEqual([{ code: "sole-work", bounceChangeDeg: expect.closeTo(6 - (12 + bentDeg), 9) }]);
+    const rill = someHeadModel({ id: 9, name: "Rill", family: "hybrid", sleeveFamily: null });
+    const shafts = [stocked(someShaft({ forFamilies: ["hybrid"] }))];
+    const hybrid = plan({ club: "4h" as ClubName, headModel: "Rill", squaredLoftDeg: 22, bounceDeg: 5 }, [wedge("0302", 22, 9, { model: rill })], {
+      parts: { shafts },
+    });
+    expect([hybrid.choice.misses.map(({ quantity }) => quantity), hybrid.remedies]).toEqual([["bounceDeg"], []]);
+  });
+
+  it("answers for an iron's bounce too", () => {
+    const scree = someHeadModel({ id: 9, name: "Scree", family: "iron", sleeveFamily: null });
+    const { remedies } = plan({ club: "7i" as ClubName, headModel: "Scree", squaredLoftDeg: 34, bounceDeg: 4 }, [
+      wedge("0302", 34, 6, { model: scree }),
+    ]);
+    expect(remedies.map(({ code }) => code)).toEqual(["sole-work", "loft-for-bounce"]);
+  });
+
   it("gives a left-hander left-handed heads, at the mark that is strong for them", () => {
     const left = driver("0001", 10, { hand: "left" });
     const strong = attitudeOf(left, tilted(1, 180)).squaredLoftDeg;
@@ -237,5 +259,22 @@ describe("planClub, which head (by hand)", () => {
     const away = Array.from({ length: 5 }, (_, at) => driver(String(2000 + at), 9, { here: false }));
     const { runnersUp, elsewhere } = plan({ stampedLoftDeg: 9 }, [...here, ...away]);
     expect([runnersUp.length, elsewhere.map(({ head }) => head.serial)]).toEqual([5, ["2000", "2001", "2002"]]);
+  });
+});
+
+describe("planClub, the head of a swap", () => {
+  it("is bent like that of a new club, and needs no other part", () => {
+    const reference = { ...someClub({}), club: "sw" as ClubName, headModel: "Tarn Full", sleeveModel: null, sleeveMark: null };
+    const target = sw({ squaredLoftDeg: 54, shaft: null, grip: null, lengthMm: null });
+    const swapped = plan(target, [wedge("0301", 55, 9), wedge("0302", 55.5, 9)], { kind: "swap", reference, parts: { shafts: [], grips: [] } });
+    expect([swapped.kind, swapped.piece, swapped.choice.head.serial, swapped.choice.bend?.loftChangeDeg]).toEqual([
+      "swap",
+      null,
+      "0301",
+      expect.closeTo(-1, 9),
+    ]);
+    expect(swapped.runnersUp.map(({ head, givesUp }) => [head.serial, givesUp])).toEqual([
+      ["0302", [{ code: "more-bend", deg: expect.closeTo(0.5, 9) }]],
+    ]);
   });
 });

@@ -94,6 +94,17 @@ describe("planClub, a reshaft", () => {
     ]);
   });
 
+  it("takes the sleeve on record, not another of its family", () => {
+    const other = someSleeve({ id: 10, name: "Another sleeve" });
+    expect(planOf(reshaft({}, driver, { sleeves: [stocked(other), stocked(someSleeve({}))] })).choice.sleeve?.name).toBe("Loft sleeve");
+  });
+
+  it("takes the head as it was measured where nobody knows the mark it was played at", () => {
+    const { choice } = planOf(reshaft({ squaredLoftDeg: null, soledFaceDeg: null, seatedLieDeg: null }, { ...driver, sleeveMark: null }));
+    const standard = attitudeOf(own, tilted(1, 270));
+    expect([choice.mark, choice.attitude.squaredLoftDeg]).toEqual(["standard", expect.closeTo(standard.squaredLoftDeg, 9)]);
+  });
+
   it("turns the sleeve only to a mark that is written", () => {
     expect(planOf(reshaft({ sleeveMark: "standard", squaredLoftDeg: null, soledFaceDeg: null, seatedLieDeg: null })).choice.mark).toBe("standard");
   });

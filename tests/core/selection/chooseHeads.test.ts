@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { MeasuredHead } from "../../../core/buildSheet/parts.ts";
 import type { Target } from "../../../core/buildSheet/plan.ts";
 import { attitudeOf } from "../../../core/head/attitudeOf.ts";
+import { degrees } from "../../../core/quantity/units.ts";
 import { chooseHeads } from "../../../core/selection/chooseHeads.ts";
 import { defaultSelectionTolerances as tolerances } from "../../../core/selection/selectionTolerances.ts";
 import { someHead, someHeadModel, someSleeve, someTarget } from "../buildSheet/someParts.ts";
@@ -31,6 +32,11 @@ describe("chooseHeads", () => {
   it("keeps to the mark that was written", () => {
     const choices = choose({ squaredLoftDeg: 9, sleeveMark: "upright" }, [someHead({})]);
     expect(choices.map(({ mark }) => mark)).toEqual(["upright"]);
+  });
+
+  it("finds no bonded head where a mark is written, and no head without a sleeve of its family", () => {
+    expect(choose({ squaredLoftDeg: 9, sleeveMark: "standard" }, [someHead({ model: someHeadModel({ sleeveFamily: null }) })])).toEqual([]);
+    expect(choose({ squaredLoftDeg: 9 }, [someHead({ model: someHeadModel({ sleeveFamily: "another" }) })])).toEqual([]);
   });
 
   it("takes a stamp alone as the loft it says, at the standard mark", () => {
@@ -110,5 +116,59 @@ describe("chooseHeads", () => {
 
   it("refuses a head recorded with a loft that is no number", () => {
     expect(() => choose({ squaredLoftDeg: 9 }, [someHead({ soledLoftDeg: Number.NaN })])).toThrow("quantity-out-of-range");
+  });
+
+  it("puts the lower serial first where nothing else differs, whatever was loaded first", () => {
+    const heads = [someHead({ serial: "0002" }), { ...someHead({ serial: "0001" }), id: someHead({ serial: "0009" }).id }];
+    expect(choose({ squaredLoftDeg: 9 }, heads).map(({ head }) => head.serial)).toEqual(["0001", "0002"]);
+  });
+
+  it("bends a wedge to the loft that its stamp alone says", () => {
+    const model = someHeadModel({ family: "wedge", sleeveFamily: null, name: "Tarn" });
+    const [only] = choose({ club: "sw" as Target["club"], headModel: "Tarn", stampedLoftDeg: 56 }, [
+      someHead({ model, stampedLoftDeg: 56, soledLoftDeg: 55.5 }),
+    ]);
+    expect(only?.bend).toEqual({ loftChangeDeg: expect.closeTo(0.5, 9), lieChangeDeg: 0 });
+  });
+
+  it.each([
+    ["loft", { loftChangeDeg: 1.5, lieChangeDeg: 0 }, false, true],
+    ["lie", { loftChangeDeg: 0, lieChangeDeg: 1.5 }, true, false],
+  ])("warns of a bend past the warning in the plane that was bent before: %s", (_, { loftChangeDeg, lieChangeDeg }, inLie, inLoft) => {
+    const model = someHeadModel({ family: "wedge", sleeveFamily: null, name: "Tarn" });
+    const bends = [{ loftChangeDeg: degrees(loftChangeDeg), lieChangeDeg: degrees(lieChangeDeg) }];
+    const head = someHead({ model, stampedLoftDeg: 56, soledLoftDeg: 56, designLieDeg: 64, bends });
+    const wedge = { club: "sw" as Target["club"], headModel: "Tarn" };
+    expect(choose({ ...wedge, squaredLoftDeg: 55 }, [head])[0]?.bendWarned).toBe(inLoft);
+    expect(choose({ ...wedge, squaredLoftDeg: 56, seatedLieDeg: 65 }, [head])[0]?.bendWarned).toBe(inLie);
+    expect(choose({ ...wedge, squaredLoftDeg: 56.5, seatedLieDeg: 64.5 }, [head])[0]?.bendWarned).toBe(false);
+  });
+
+  it("refuses a head that was bent more than 200 times, or by no number", () => {
+    const still = { loftChangeDeg: degrees(0), lieChangeDeg: degrees(0) };
+    expect(choose({ squaredLoftDeg: 9 }, [someHead({ bends: Array(200).fill(still) })])).toHaveLength(1);
+    expect(() => choose({ squaredLoftDeg: 9 }, [someHead({ bends: Array(201).fill(still) })])).toThrow("list-of-wrong-size");
+    expect(() => choose({ squaredLoftDeg: 9 }, [someHead({ bends: [{ ...still, lieChangeDeg: degrees(Number.NaN) }] })])).toThrow(
+      "quantity-out-of-range",
+    );
+  });
+
+  it("refuses an impossible mass, bounce or maker's limit of a head that is not even a candidate", () => {
+    const other = (given: Parameters<typeof someHead>[0]) => () => choose({ squaredLoftDeg: 9 }, [someHead({ hand: "left", ...given })]);
+    const limited = (makerBendLimitDeg: number) => someHeadModel({ makerBendLimitDeg: degrees(makerBendLimitDeg) });
+    for (const given of [
+      { massG: 49 },
+      { massG: 1001 },
+      { bounceDeg: -11 },
+      { bounceDeg: 31 },
+      { model: limited(-1) },
+      { model: limited(21) },
+      { stampedLoftDeg: Number.NaN },
+    ]) {
+      expect(other(given)).toThrow("quantity-out-of-range");
+    }
+    for (const given of [{ massG: 50 }, { massG: 1000 }, { bounceDeg: -10 }, { bounceDeg: 30 }, { model: limited(0) }, { model: limited(20) }]) {
+      expect(other(given)()).toEqual([]);
+    }
   });
 });

@@ -115,7 +115,9 @@ describe(byLaw(chooseHeads, "a head is left as bending leaves it: loft and bounc
           const bare = { squaredLoftDeg: head.soledLoftDeg, seatedLieDeg: head.designLieDeg, bounceDeg: head.bounceDeg ?? degrees(0) };
           const after = afterBend(bare, bend ?? { loftChangeDeg: degrees(0), lieChangeDeg: degrees(0) });
           expect(attitude.squaredLoftDeg).toBeCloseTo(after.squaredLoftDeg, 9);
+          expect(attitude.squaredLoftAtDesignLieDeg).toBeCloseTo(after.squaredLoftDeg, 9);
           expect(attitude.seatedLieDeg).toBeCloseTo(after.seatedLieDeg, 9);
+          expect(attitude.soledFaceDeg).toBe(0);
           expect(bounceDeg).toEqual(head.bounceDeg === null ? null : expect.closeTo(after.bounceDeg, 9));
         }
       }),

@@ -1,0 +1,102 @@
+import type { Card, Form, Line, Span } from "../../bot/chat/types.ts";
+import { clockText } from "../../bot/rehearsal/clockText.ts";
+import { type Box, box, drawPicture } from "./picture.ts";
+import type { Shown } from "./playedCards.ts";
+
+const ink = "#1b1f24";
+const faint = "#68707a";
+const stripes: Readonly<Record<Card["tone"], string>> = { plain: "#9aa3ad", good: "#2f855a", attention: "#b7791f", refusal: "#b83232" };
+const weights = { main: ink, plain: faint, grave: stripes.refusal } as const;
+
+interface Piece {
+  readonly text: string;
+  readonly bold: boolean;
+}
+
+function pieceOf(span: Span, { at, zone }: Shown): Piece {
+  if (typeof span === "string") return { text: span, bold: false };
+  if ("strong" in span) return { text: span.strong, bold: true };
+  if ("call" in span) return { text: `@${span.name}`, bold: true };
+  const own = span.zone === zone ? "" : ` (${clockText(span.at, span.zone, at)} ${span.zone})`;
+  return { text: `${clockText(span.at, zone, at)}${own}`, bold: true };
+}
+
+/** Pieces of text as words, each of one piece or more: `**14:12**,` stays together. */
+function wordsOf(pieces: readonly Piece[]): readonly (readonly Piece[])[] {
+  const words: Piece[][] = [[]];
+  for (const { text, bold } of pieces) {
+    for (const [index, part] of text.split(/\s+/).entries()) {
+      if (index > 0) words.push([]);
+      if (part !== "") words.at(-1)?.push({ text: part, bold });
+    }
+  }
+  return words.filter((word) => word.length > 0);
+}
+
+/** A paragraph: words side by side that go on in the next line, one that is wider than a line broken. */
+function paragraph(pieces: readonly Piece[], fontSize: number, color = ink): Box {
+  const words = wordsOf(pieces).map((word) =>
+    box(
+      { maxWidth: "100%", marginRight: fontSize * 0.32 },
+      word.map(({ text, bold }) =>
+        box({ fontWeight: bold ? 700 : 400, wordBreak: "break-all", ...(word.length === 1 ? { maxWidth: "100%" } : {}) }, text),
+      ),
+    ),
+  );
+  return box({ flexWrap: "wrap", fontSize, lineHeight: 1.35, color, width: "100%" }, words);
+}
+
+const plain = (text: string, fontSize: number, color = ink): Box => paragraph([{ text, bold: false }], fontSize, color);
+const strong = (text: string, fontSize: number): Box => paragraph([{ text, bold: true }], fontSize);
+const rule = box({ height: 1, width: "100%", backgroundColor: "#d5d9de", marginTop: 8, marginBottom: 6 });
+
+function pill(label: string, color: string): Box {
+  const style = { border: `1.5px solid ${color}`, borderRadius: 14, padding: "3px 12px", margin: "6px 6px 0 0", fontSize: 13, maxWidth: "100%" };
+  return box({ ...style, color }, [plain(label, 13, color)]);
+}
+
+const listItem = (label: string): Box =>
+  box({ border: "1px solid #d5d9de", borderRadius: 4, padding: "3px 8px", marginTop: 3, width: "100%" }, [plain(label, 13)]);
+
+function cardBoxes(card: Card, shown: Shown): readonly Box[] {
+  const lineOf = (line: Line): Box =>
+    paragraph(
+      line.map((span) => pieceOf(span, shown)),
+      14,
+    );
+  const fields = card.fields.flatMap(({ label, value }) => [plain(label, 11, faint), lineOf(value)]);
+  return [
+    strong(card.title, 16),
+    ...card.lines.map(lineOf),
+    ...(fields.length === 0 ? [] : [rule, plain("More", 11, faint), ...fields]),
+    ...(card.choices === null ? [] : [rule, plain(card.choices.label, 13, faint), ...card.choices.items.map(({ label }) => listItem(label))]),
+    ...(card.buttons.length === 0
+      ? []
+      : [
+          box(
+            { flexWrap: "wrap", width: "100%" },
+            card.buttons.map(({ label, weight }) => pill(label, weights[weight])),
+          ),
+        ]),
+    ...shown.files.map(({ name, bytes }) => listItem(`${name} · ${Math.max(1, Math.round(bytes / 1000))} kB`)),
+  ];
+}
+
+const formBoxes = (form: Form): readonly Box[] => [
+  strong(form.title, 16),
+  ...form.parts.flatMap(({ label, required, value, items }) => [
+    plain(`${label}${required ? "" : " (may stay empty)"}`, 12, faint),
+    listItem(value === "" ? (items.length === 0 ? " " : items.map((item) => item.label).join(" / ")) : value),
+  ]),
+];
+
+/** What somebody saw, as a message of a chat on a phone. */
+export function cardPicture(shown: Shown): Promise<Uint8Array> {
+  const { content, channel, to, at, zone } = shown;
+  const isCard = "kind" in content;
+  const head = [`#${channel}`, clockText(at, zone, at), ...(to === null ? [] : [`only ${to} sees it`])].join(" · ");
+  const body = isCard ? cardBoxes(content, shown) : formBoxes(content);
+  const stripe = box({ width: 5, backgroundColor: isCard ? stripes[content.tone] : ink, borderRadius: 2 });
+  const message = box({ flexDirection: "column", flexGrow: 1, flexShrink: 1, padding: "8px 10px 10px 10px", width: 365 }, body);
+  return drawPicture([plain(head, 11, faint), box({ width: "100%", marginTop: 4, backgroundColor: "#ffffff" }, [stripe, message])]);
+}

@@ -1,0 +1,80 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { basename, join, resolve } from "node:path";
+import { fileURLToPath } from "node:url";
+import { calcViews } from "../../bot/flows/calc/calcViews.ts";
+import { fileName } from "../../bot/prints/fileName.ts";
+import { keepFilesIn } from "../../bot/rehearsal/keepFiles.ts";
+import * as someSheets from "../bot/prints/someSheets.ts";
+import { card } from "../bot/rehearsal/cards.ts";
+import { cardPicture } from "./cardPicture.ts";
+import { galleryPage, MARK, type Pictured } from "./galleryPage.ts";
+import { playedCards, type Shown } from "./playedCards.ts";
+
+/** Every script that is played, each on a week of its own: those of fixtures, our own, and each example of each view of /calc. */
+function scripts(): readonly string[] {
+  const posts = fileURLToPath(new URL("../../fixtures/posts/", import.meta.url));
+  const files = readdirSync(posts).filter((name) => name.endsWith(".txt"));
+  const calc = Object.values(calcViews).flatMap(({ name, examples }) => [`/calc ${name}`, ...examples.map((text) => `/calc ${name} ${text}`)]);
+  return [
+    ...files.map((name) => readFileSync(join(posts, name), "utf8")),
+    readFileSync(new URL("posts.txt", import.meta.url), "utf8"),
+    ["/calc", ...calc, "/calc swnig d3", "/calc swing 99 in"].map((line) => line.replaceAll("\n", "\\\n")).join("\n"),
+  ];
+}
+
+const kindOf = ({ content }: Shown): string => ("kind" in content ? content.kind : "form");
+
+/** What can be seen of it: which order it is about and whether it was posted or edited makes it no other card. */
+function visible({ content, files }: Shown): string {
+  const { title } = content;
+  if (!("kind" in content)) return JSON.stringify([title, content.parts]);
+  const { kind, tone, lines, fields, buttons, choices } = content;
+  const labels = [buttons.map(({ label }) => label), choices?.items.map(({ label }) => label)];
+  return JSON.stringify([kind, title, tone, lines, fields, labels, files.map(({ name }) => name)]);
+}
+
+/** An empty folder, or that of an earlier gallery with what it held taken away. */
+function emptied(folder: string): boolean {
+  const page = join(folder, "index.html");
+  if (existsSync(folder) && readdirSync(folder).length > 0 && !(existsSync(page) && readFileSync(page, "utf8").includes(MARK))) {
+    return false;
+  }
+  for (const part of ["cards", "files", "index.html"]) rmSync(join(folder, part), { recursive: true, force: true });
+  mkdirSync(join(folder, "cards"), { recursive: true });
+  return true;
+}
+
+async function draw(folder: string): Promise<string> {
+  const seen = new Map<string, Shown>();
+  for (const script of scripts()) {
+    for (const shown of await playedCards(script, join(folder, "files"))) {
+      if (!seen.has(visible(shown))) seen.set(visible(shown), shown);
+    }
+  }
+  const pictured: Pictured[] = [];
+  for (const [index, shown] of [...seen.values()].entries()) {
+    const picture = `cards/${String(index + 1).padStart(3, "0")}-${fileName(kindOf(shown))}.png`;
+    writeFileSync(join(folder, picture), await cardPicture(shown));
+    const files = shown.files.map(({ path }) => `files/${basename(path)}`);
+    pictured.push({ kind: kindOf(shown), title: shown.content.title, picture, files });
+  }
+  const samples = Object.entries(someSheets).map(([name, sheet]) => ({ name: `sample-${name}.pdf`, draw: "sheet" as const, sheet }));
+  const sheets = await keepFilesIn(() => join(folder, "files"))(card("samples", { files: samples }));
+  writeFileSync(
+    join(folder, "index.html"),
+    galleryPage(
+      pictured,
+      sheets.map(({ path }) => `files/${basename(path)}`),
+    ),
+  );
+  const kinds = new Set(pictured.map(({ kind }) => kind)).size;
+  return `${pictured.length} cards of ${kinds} kinds, ${readdirSync(join(folder, "files")).length} files and index.html in ${folder}`;
+}
+
+const folder = resolve(process.argv[2] ?? "gallery");
+if (emptied(folder)) {
+  process.stdout.write(`${await draw(folder)}\n`);
+} else {
+  process.stderr.write(`${folder} is not empty and holds no gallery\n`);
+  process.exitCode = 2;
+}

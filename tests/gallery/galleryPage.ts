@@ -1,0 +1,36 @@
+/** What a page must hold for its folder to be taken for an earlier gallery. */
+export const MARK = '<meta name="generator" content="Rangecall gallery">';
+
+export interface Pictured {
+  readonly kind: string;
+  readonly title: string;
+  readonly picture: string;
+  readonly files: readonly string[];
+}
+
+const escaped = (text: string): string => text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
+const link = (path: string): string => `<a href="${encodeURI(path)}">${escaped(path.split("/").at(-1) ?? path)}</a>`;
+
+const figure = ({ title, picture, files }: Pictured): string =>
+  `<figure><img src="${encodeURI(picture)}" alt="${escaped(title)}" width="390" loading="lazy">${files.map((file) => `<figcaption>${link(file)}</figcaption>`).join("")}</figure>`;
+
+/** The page that lists every picture under its kind, and every file. */
+export function galleryPage(pictured: readonly Pictured[], sheets: readonly string[]): string {
+  const kinds = [...new Set(pictured.map(({ kind }) => kind))].sort();
+  const sections = kinds.map((kind) => {
+    const own = pictured.filter((one) => one.kind === kind);
+    return `<h2 id="${escaped(kind)}">${escaped(kind)} (${own.length})</h2>\n<div>${own.map(figure).join("\n")}</div>`;
+  });
+  return `<!doctype html>
+<html lang="en">
+<head><meta charset="utf-8">${MARK}<title>Rangecall: every card</title>
+<style>body{font:15px sans-serif;margin:24px}div{display:flex;flex-wrap:wrap;align-items:flex-start;gap:16px}figure{margin:0}img{border:1px solid #ccc}</style></head>
+<body>
+<h1>Every card, as a phone shows it</h1>
+<p>${kinds.map((kind) => `<a href="#${encodeURIComponent(kind)}">${escaped(kind)}</a>`).join(" · ")}</p>
+<p>Sample sheets: ${sheets.map(link).join(" · ")}</p>
+${sections.join("\n")}
+</body>
+</html>
+`;
+}

@@ -1,0 +1,37 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { Resvg } from "@resvg/resvg-js";
+import satori from "satori";
+
+/** What a phone of ordinary size shows across. */
+export const WIDTH = 390;
+
+type Style = Readonly<Record<string, string | number>>;
+/** An element as satori lays it out: everything is a flex box. */
+export interface Box {
+  readonly type: "div";
+  readonly key: null;
+  readonly props: { readonly style: Style; readonly children: string | readonly Box[] };
+}
+
+export const box = (style: Style, children: string | readonly Box[] = []): Box => ({
+  type: "div",
+  key: null,
+  props: { style: { display: "flex", ...style }, children },
+});
+
+const require = createRequire(import.meta.url);
+const font = (file: string, weight: 400 | 700) => ({
+  name: "DejaVu Sans",
+  data: readFileSync(require.resolve(`dejavu-fonts-ttf/ttf/${file}.ttf`)),
+  weight,
+  style: "normal" as const,
+});
+const fonts = [font("DejaVuSans", 400), font("DejaVuSans-Bold", 700)];
+
+/** Draws boxes one below the other as a PNG, as high as they need. */
+export async function drawPicture(boxes: readonly Box[]): Promise<Uint8Array> {
+  const page = box({ flexDirection: "column", width: WIDTH, padding: 10, backgroundColor: "#eceef1", fontFamily: "DejaVu Sans" }, boxes);
+  const svg = await satori(page, { width: WIDTH, fonts });
+  return new Resvg(svg, { font: { loadSystemFonts: false } }).render().asPng();
+}
