@@ -53,7 +53,17 @@ function wantedClub(reader: Reader, asked: Asked, hand: Hand, parts: PartsInReac
     : { ...none, target: resolved.target, ownHead: own, faults: [] };
 }
 
-function planWanted(wanted: Wanted, asked: Asked, parts: PartsInReach, allottedHead: HeadId | null): Pick<PlannedClub, "plan" | "faults"> {
+/** Other heads a card names; and how many each club names when heads are allotted: as many as clubs may compete. */
+const HEADS_SHOWN = 5;
+const HEADS_COMPARED = 40;
+
+function planWanted(
+  wanted: Wanted,
+  asked: Asked,
+  parts: PartsInReach,
+  allottedHead: HeadId | null,
+  headsNamed = HEADS_SHOWN,
+): Pick<PlannedClub, "plan" | "faults"> {
   if (wanted.target === null) {
     return { plan: null, faults: wanted.faults };
   }
@@ -63,7 +73,8 @@ function planWanted(wanted: Wanted, asked: Asked, parts: PartsInReach, allottedH
     reference: wanted.reference,
     ownHead: wanted.ownHead,
     allottedHead,
-    forGamer: asked.request.purpose === "gamer",
+    runnersUpWanted: headsNamed,
+    forGamer: asked.request.purpose !== "test",
     parts,
     allowances: defaultAllowances,
     tolerances: defaultSelectionTolerances,
@@ -106,6 +117,7 @@ function planRival({ sheet, plan }: RivalSheet, parts: PartsInReach, allottedHea
     kind,
     reference: sheet.sheetPlan.reference ?? null,
     allottedHead,
+    runnersUpWanted: allottedHead === null ? HEADS_COMPARED : HEADS_SHOWN,
     forGamer: true,
     parts,
     allowances: defaultAllowances,
@@ -132,14 +144,15 @@ function allotted(asked: Asked, first: readonly (ClubPlan | null)[], rivals: rea
     return nothingAllotted;
   }
   const weight = orderWeight({ urgent: asked.request.urgent, byAt: asked.request.by === null ? null : asked.now });
+  /** Those who were here before come first: among equals they keep what they have. */
   const wanted: readonly HeadWanted<Key>[] = [
-    ...own.map(({ at, plan }) => ({ key: { own: at }, weight, choices: choicesOf(plan, null) })),
     ...rivalPlans.map(({ rival, plan }) => ({
       key: { rival, plan },
       weight: orderWeight(rival.order),
       choices: choicesOf(plan, rival.order.state === "confirmed" ? rival.plan.choice.score : null),
       held: rival.order.state === "confirmed" ? { headId: rival.plan.choice.head.id, score: rival.plan.choice.score } : null,
     })),
+    ...own.map(({ at, plan }) => ({ key: { own: at }, weight, choices: choicesOf(plan, null) })),
   ];
   const { allotted: all } = allotHeads(wanted);
   const byPlace = new Map(all.flatMap(({ key, choice }) => ("own" in key && choice !== null ? [[key.own, choice] as const] : [])));
@@ -179,7 +192,7 @@ export function planParts(reader: Reader, asked: Asked): readonly PlannedClub[] 
   const confirmed = rivals.filter(({ order }) => order.state === "confirmed").map(({ order }) => order.id);
   const inPlay = rivals.length === 0 ? free : partsInReach(reader, { truckId, playerId: request.player, pastOrders: [...own, ...confirmed] });
   /** Each on its own, so that every club names the heads it would like best. */
-  const alone = rivals.length === 0 && all.length === 1 ? [] : all.map((wanted) => planWanted(wanted, asked, inPlay, null).plan);
+  const alone = rivals.length === 0 && all.length === 1 ? [] : all.map((wanted) => planWanted(wanted, asked, inPlay, null, HEADS_COMPARED).plan);
   const given = kind === "reshaft" || chosen !== null ? nothingAllotted : allotted(asked, alone, rivals, inPlay);
   const isAllotted = alone.some((_, at) => given.headOf(at) !== null);
   const parts = isAllotted ? inPlay : free;

@@ -13,9 +13,9 @@ const HAND_PT = 13;
 const ADVICE_PT = 8;
 const FOOT = 2 * lineHeight(ADVICE_PT) + 6;
 
-/** From large and whole down to small and shortened; the first that fits is taken. */
+/** From large and whole down to small and shortened. */
 const densities: readonly Density[] = [
-  ...[1.25, 1.18, 1.1, 1.03, 0.96, 0.9, 0.84, 0.78, 0.72].map((scale) => ({ scale, maxLines: 3, maxEntries: 60 })),
+  ...[1.25, 1.18, 1.1, 1.03, 0.96, 0.9, 0.84, 0.78, 0.72, 0.69, 0.66].map((scale) => ({ scale, maxLines: 3, maxEntries: 60 })),
   ...[0.78, 0.72, 0.66].map((scale) => ({ scale, maxLines: 2, maxEntries: 30 })),
   ...[20, 14, 10, 7, 5, 4].map((maxEntries) => ({ scale: 0.66, maxLines: 1, maxEntries })),
 ];
@@ -64,15 +64,27 @@ function foot(pen: Pen, advice: string): void {
   write(pen, advice, { x: page.left, y: page.bottom - FOOT + 4, width: WIDTH, sizePt: ADVICE_PT, maxLines: 2 });
 }
 
-function setPage(print: SheetPrint, face: Typeface, density: Density): { readonly placed: readonly Placed[]; readonly below: number } {
+interface SetPage {
+  readonly placed: readonly Placed[];
+  readonly below: number;
+  /** Nothing of the work itself is shortened or left out. */
+  readonly isWhole: boolean;
+}
+
+const isShortened = (one: Placed): boolean => one.kind === "text" && /…$|^… \+/.test(one.text);
+
+function setPage(print: SheetPrint, face: Typeface, density: Density): SetPage {
   const pen: Pen = { ...density, face, placed: [] };
-  const top = firstLines(pen, print.first, head(pen, print));
+  const headed = head(pen, print);
+  const from = pen.placed.length;
+  const top = firstLines(pen, print.first, headed);
   const place = { x: page.left, y: top, width: WIDTH };
   const [only, ...others] = print.clubs;
   const clubs = only !== undefined && others.length === 0 ? oneClub(pen, print, only, place) : manyClubs(pen, print, place);
+  const isWhole = !pen.placed.slice(from).some(isShortened);
   const below = noteLines(pen, print, clubs);
   foot(pen, print.advice);
-  return { placed: pen.placed, below };
+  return { placed: pen.placed, below, isWhole };
 }
 
 /** Every text of a print in letters that the font has. */
@@ -85,14 +97,20 @@ function inPrintableLetters<T>(value: T, printable: (text: string) => string): T
   return change(value) as T;
 }
 
-/** Where everything of a sheet stands on its one page, set as large as it fits; what finds no room is shortened and counted. */
+/** Where everything of a sheet stands on its one page: as large as it stands there whole, else as large as it fits, shortened and counted. */
 export function layOutSheet(print: SheetPrint, face: Typeface): readonly Placed[] {
   const printable = inPrintableLetters(print, face.printable);
+  let largest: readonly Placed[] | null = null;
   for (const density of densities) {
-    const { placed, below } = setPage(printable, face, density);
-    if (below <= page.bottom - FOOT - 2) {
+    const { placed, below, isWhole } = setPage(printable, face, density);
+    const fits = below <= page.bottom - FOOT - 2;
+    if (fits && isWhole) {
       return placed;
     }
+    largest ??= fits ? placed : null;
   }
-  throw new Error(`a sheet of ${print.clubs.length} clubs does not fit its page`);
+  if (largest === null) {
+    throw new Error(`a sheet of ${print.clubs.length} clubs does not fit its page`);
+  }
+  return largest;
 }

@@ -13,7 +13,7 @@ interface Column {
   readonly width: number;
 }
 
-const GAP = 7;
+const GAP = 5;
 const TARGETS_A_LINE = 4;
 
 /** Shares a width out: a column that needs less than its share leaves the rest to the others. */
@@ -44,19 +44,20 @@ function targetLines(pen: Pen, targets: readonly PrintedTarget[], { x, y, width 
   const { scale } = pen;
   const { set, left } = entriesOf(pen, targets);
   const pitch = width / TARGETS_A_LINE;
-  const field = 38;
+  const field = 34;
+  const sizePt = Math.min(8, 8.5 * scale);
   const height = 13 * scale;
   for (const [index, { what, wanted, tolerance, measured }] of set.entries()) {
     const at = { x: x + (index % TARGETS_A_LINE) * pitch, y: y + Math.floor(index / TARGETS_A_LINE) * (height + 3 * scale) };
-    write(pen, `${what} ${wanted} ${tolerance}`, { ...at, y: at.y + scale, width: pitch - field - 8, sizePt: 8.5 * scale, maxLines: 1 });
+    write(pen, `${what} ${wanted} ${tolerance}`, { ...at, y: at.y + scale, width: pitch - field - 5, sizePt, maxLines: 1 });
     const frame = { x: at.x + pitch - field - 4, y: at.y, width: field, height };
     box(pen, frame, { linePt: 0.5 });
     if (measured !== null) {
-      write(pen, measured, { x: frame.x + 2, y: at.y + scale, width: field - 4, sizePt: 8.5 * scale, maxLines: 1 });
+      write(pen, measured, { x: frame.x + 2, y: at.y + scale, width: field - 4, sizePt, maxLines: 1 });
     }
   }
   const below = y + Math.ceil(set.length / TARGETS_A_LINE) * (height + 3 * scale);
-  return writeLeft(pen, left, { x, y: below, width, sizePt: 8.5 * scale });
+  return writeLeft(pen, left, { x, y: below, width, sizePt });
 }
 
 function clubRow(pen: Pen, club: PrintedClub, columns: readonly Column[], { x, y, width }: Place): number {
@@ -66,7 +67,7 @@ function clubRow(pen: Pen, club: PrintedClub, columns: readonly Column[], { x, y
     write(pen, index === 0 ? club.name : (club.row[index - 1] ?? ""), { ...column, y, sizePt, bold: index < 2 }),
   );
   const cells = Math.max(y + lineHeight(sizePt), ...bottoms) + 1.5 * scale;
-  const below = club.targets.length === 0 ? cells : targetLines(pen, club.targets, { x: x + 16, y: cells, width: width - 16 });
+  const below = club.targets.length === 0 ? cells : targetLines(pen, club.targets, { x, y: cells, width });
   rule(pen, x, below + 0.5 * scale, width, 0.4);
   return below + 3 * scale;
 }

@@ -7,7 +7,8 @@ interface Place {
   readonly width: number;
 }
 
-const TICK_PITCH = 24;
+/** From one column of boxes to the next: room for a club's name, and for fourteen of them beside the words. */
+const pitchOf = (clubCount: number): number => Math.min(44, 336 / clubCount);
 
 /** Where the boxes, the words and the minutes of every step stand: one club's box before the words, those of many behind. */
 interface Columns {
@@ -20,9 +21,9 @@ interface Columns {
 
 function columnsFor({ scale }: Pen, clubCount: number, { x, width }: Place): Columns {
   const minutesWidth = 54 * scale;
-  const pitch = clubCount === 1 ? 18 * scale : TICK_PITCH;
+  const pitch = clubCount === 1 ? 18 * scale : pitchOf(clubCount);
   const ticks = pitch * clubCount;
-  const wordsWidth = width - ticks - minutesWidth - 8;
+  const wordsWidth = width - ticks - minutesWidth - (clubCount === 1 ? 0 : 8);
   return clubCount === 1
     ? { ticksX: x, pitch, wordsX: x + ticks, wordsWidth, minutesWidth }
     : { ticksX: x + width - ticks, pitch, wordsX: x, wordsWidth, minutesWidth };

@@ -15,7 +15,6 @@ export interface Typeface {
   readonly printable: (text: string) => string;
 }
 
-const fontFile = (name: string): string => require.resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`);
 export const fontNames = { plain: "plain", bold: "bold" } as const;
 
 /** The reader of a font file that pdfkit holds for its current font; its types leave it out. */
@@ -25,8 +24,8 @@ interface WithFontFile {
 
 /** Names the fonts in a document and measures with them. */
 export function typefaceIn(document: PDFKit.PDFDocument): Typeface {
-  document.registerFont(fontNames.plain, fontFile("DejaVuSansCondensed"));
-  document.registerFont(fontNames.bold, fontFile("DejaVuSansCondensed-Bold"));
+  document.registerFont(fontNames.plain, require.resolve("dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf"));
+  document.registerFont(fontNames.bold, require.resolve("dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf"));
   document.font(fontNames.plain);
   const plain = (document as unknown as WithFontFile)._font.font;
   document.font(fontNames.bold);

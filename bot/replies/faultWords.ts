@@ -35,8 +35,46 @@ const kindDoes: Readonly<Record<string, string>> = {
   repair: "what is wrong, such as: head loose",
 };
 
-function shortageWords({ part, wanted, nearest }: Shortage): string {
-  return `No ${part} ${wanted} free here${nearest.length === 0 ? "" : `; nearest ${nearest.join(", ")}`}`;
+type Alike = NonNullable<Shortage["alike"]>[number];
+
+const signed = (value: number, unit: string): string => `${value < 0 ? "−" : "+"}${shown.angle(Math.abs(value))} ${unit}`;
+
+/** How a part differs from the one wanted: it is never the same. */
+function differsBy({ differences }: Alike): string {
+  const words: readonly (string | null)[] =
+    "balanceMm" in differences
+      ? [
+          signed(differences.massG, "g"),
+          signed(differences.balanceMm, "mm balance"),
+          differences.frequencyCpm === null ? null : signed(differences.frequencyCpm, "cpm"),
+          differences.flexDiffers ? "another flex" : null,
+          differences.tipDiffers ? "another tip" : null,
+        ]
+      : [signed(differences.massG, "g")];
+  return words.filter((word) => word !== null).join(", ");
+}
+
+const unfitWords: Readonly<Record<string, string>> = {
+  family: "made for other clubs",
+  tip: "another tip",
+  sleeve: "on another sleeve",
+  logo: "logo wrong at that mark",
+  tipTrim: "tipped too far",
+  length: "too short",
+  rib: "rib otherwise",
+  core: "core does not go on the butt",
+};
+
+function shortageWords({ part, wanted, nearest, unfit = [], elsewhere = [], alike = [] }: Shortage): string {
+  const why = unfit.length === 0 ? "" : ` that fits (${unfit.map((reason) => unfitWords[reason] ?? reason).join(", ")})`;
+  const there = elsewhere.map(({ place, free }) => `${free} in ${place}`);
+  const near =
+    alike.length > 0
+      ? [`nearest, and not the same: ${alike.map((one) => `${one.row.model.name} (${differsBy(one)}; ${one.row.place})`).join(", ")}`]
+      : nearest.length > 0
+        ? [`nearest ${nearest.join(", ")}`]
+        : [];
+  return [`No ${part} ${wanted} free here${why}`, ...there, ...near].join("; ");
 }
 
 /** Why an order cannot be built or done as written, with what would do. */

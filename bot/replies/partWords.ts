@@ -18,16 +18,34 @@ export const settingWords = (plan: ClubPlan): string => `Sleeve ${plan.choice.ma
 /** How the dry swing weight is read. */
 export const dryWords = "head on, no grip or tape";
 
-export const tipWords = (tipTrimMm: number): string => (tipTrimMm > 0 ? shown.both(tipTrimMm) : "none");
+/** Nearer than a saw cuts. */
+const SAME_TRIM_MM = 1.6;
 
-export const headWords = ({ headShown }: ClubFacts, { choice }: ClubPlan): string =>
-  `${choice.head.serial} ${headShown ?? ""}, ${choice.head.place}, ${shown.mass(choice.head.massG)}${bendWords(choice)}`;
+/** How much comes off the tip; of a prepared shaft what is still to come off. */
+export function tipWords({ tipTrimMm, piece }: ClubPlan, length: (mm: number) => string): string {
+  if (tipTrimMm === null || tipTrimMm === 0) {
+    return "none";
+  }
+  if (piece === null) {
+    return length(tipTrimMm);
+  }
+  const leftMm = tipTrimMm - piece.tipTrimMm;
+  return leftMm <= SAME_TRIM_MM ? `${length(tipTrimMm)}, done already` : `${length(leftMm)} more, ${length(tipTrimMm)} in all`;
+}
 
-export const shaftWords = ({ model, place }: NonNullable<ClubPlan["shaft"]>, piece: ClubPlan["piece"]): string =>
-  `${model.name}${piece === null ? "" : `, ${piece.state} already`}, ${place}`;
+/** A head by its serial, where it lies and how it is bent. */
+export const headWords = ({ headShown }: ClubFacts, { choice: { head, ...bent } }: ClubPlan, mass = `, ${shown.mass(head.massG)}`): string =>
+  `${head.serial} ${headShown ?? ""}, ${head.place}${mass}${bendWords(bent)}`;
 
-export const gripWords = ({ model, place }: NonNullable<ClubPlan["grip"]>, wraps: number): string =>
-  `${model.name}${wraps > 0 ? `, ${wraps} more under it` : ""}, ${place}`;
+/** A place as the technician knows it; the player's own bin needs no name. */
+const placeWords = (place: string, player: string | null): string => (place === `bin ${player}` ? "own bin" : place);
+
+/** @param player - whose own bin is called so; null calls every place by its name */
+export const shaftWords = ({ model, place }: NonNullable<ClubPlan["shaft"]>, piece: ClubPlan["piece"], player: string | null = null): string =>
+  `${model.name}${piece === null ? "" : `, ${piece.state} already`}, ${placeWords(place, player)}`;
+
+export const gripWords = ({ model, place }: NonNullable<ClubPlan["grip"]>, wraps: number, player: string | null = null): string =>
+  `${model.name}${wraps > 0 ? `, ${wraps} more under it` : ""}, ${placeWords(place, player)}`;
 
 export const weightWords = ({ model, count }: ClubPlan["weights"][number]): string => `${count} × ${model.name}`;
 

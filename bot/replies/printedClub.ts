@@ -4,18 +4,7 @@ import type { ClubFacts, OrderFacts } from "../operations/orderFacts.ts";
 import type { Labelled, PrintedClub } from "../prints/sheetPrint.ts";
 import { bendWords } from "./bendWords.ts";
 import { brokenLines } from "./brokenLines.ts";
-import {
-  dryWords,
-  gripWords,
-  headWords,
-  LEAST_LEAD_G,
-  leadWords,
-  orientationWords,
-  settingWords,
-  shaftWords,
-  tipWords,
-  weightWords,
-} from "./partWords.ts";
+import { dryWords, gripWords, headWords, LEAST_LEAD_G, leadWords, orientationWords, shaftWords, tipWords, weightWords } from "./partWords.ts";
 import { printedTargets } from "./printedTargets.ts";
 import { serviceLines, serviceShort } from "./serviceLines.ts";
 import { sheetName, shown } from "./shown.ts";
@@ -26,30 +15,36 @@ const labelled = (label: string, value: string): Labelled => ({ label, value });
 const inPrint = (line: Line): string => line.map((span) => (typeof span === "string" ? span : "strong" in span ? span.strong : "")).join("");
 
 /** Head of each cell of a club's row; the work of a club that is not built has a cell of its own. */
-export const rowColumns = ["Bare cut", "Tip", "Dry", "Set", "Head", "Shaft", "Grip", "Work"] as const;
+export const rowColumns = ["Bare cut", "Tip", "Dry", "Set", "Head", "Shaft", "Grip", "Weight", "Work"] as const;
 
 type Cells = Readonly<Partial<Record<(typeof rowColumns)[number], string>>>;
 
-function builtCells(club: ClubFacts, plan: ClubPlan): Cells {
+function builtCells({ player }: OrderFacts, club: ClubFacts, plan: ClubPlan): Cells {
+  const weight = [...plan.weights.map(weightWords), ...(plan.leadG >= LEAST_LEAD_G ? [`lead ${shown.mass(plan.leadG)}`] : [])];
   return {
     ...(plan.bareCutMm === null ? {} : { "Bare cut": shown.both(plan.bareCutMm) }),
-    ...(plan.tipTrimMm === null ? {} : { Tip: plan.tipTrimMm > 0 ? shown.length(plan.tipTrimMm) : "none" }),
+    ...(plan.tipTrimMm === null ? {} : { Tip: tipWords(plan, shown.length) }),
     ...(plan.dryTargetPoints === null ? {} : { Dry: shown.swing(plan.dryTargetPoints) }),
-    Set: settingWords(plan),
-    Head: headWords(club, plan),
-    ...(plan.shaft === null ? {} : { Shaft: shaftWords(plan.shaft, plan.piece) }),
-    ...(plan.grip === null ? {} : { Grip: gripWords(plan.grip, plan.wraps) }),
+    Set: `${plan.choice.mark ?? "bonded"}; logo ${plan.logo ?? "ask"}${plan.grip?.model.rib === true ? ", rib in line" : ""}`,
+    Head: headWords(club, plan, ""),
+    ...(plan.shaft === null ? {} : { Shaft: shaftWords(plan.shaft, plan.piece, player) }),
+    ...(plan.grip === null ? {} : { Grip: gripWords(plan.grip, plan.wraps, player) }),
+    ...(weight.length === 0 ? {} : { Weight: weight.join(", ") }),
   };
 }
 
-function cellsOf(club: ClubFacts): Cells {
+/** What is only read stands with the boxes to write in. */
+function cellsOf(facts: OrderFacts, club: ClubFacts): Cells {
   const { plan, service } = club;
-  return plan !== null ? builtCells(club, plan) : { Work: service === null ? brokenLines(club).map(inPrint).join("; ") : serviceShort(service) };
+  if (plan !== null) {
+    return builtCells(facts, club, plan);
+  }
+  return service?.kind === "check" ? {} : { Work: service === null ? brokenLines(club).map(inPrint).join("; ") : serviceShort(service) };
 }
 
 const builtLead = (plan: ClubPlan): readonly Labelled[] => [
   ...(plan.bareCutMm === null ? [] : [labelled("Bare cut", shown.both(plan.bareCutMm))]),
-  ...(plan.tipTrimMm === null ? [] : [labelled("Tip", tipWords(plan.tipTrimMm))]),
+  ...(plan.tipTrimMm === null ? [] : [labelled("Tip", tipWords(plan, shown.both))]),
   ...(plan.dryTargetPoints === null ? [] : [labelled(`Dry swing weight, ${dryWords}`, shown.swing(plan.dryTargetPoints))]),
   labelled("Orientation", orientationWords(plan)),
 ];
@@ -78,7 +73,7 @@ function workedOn(lines: readonly Line[]): Pick<PrintedClub, "setting" | "lead" 
 /** One club in the words of its print. */
 export function printedClub(facts: OrderFacts, club: ClubFacts): PrintedClub {
   const { plan, service } = club;
-  const cells = cellsOf(club);
+  const cells = cellsOf(facts, club);
   const work =
     plan === null
       ? workedOn(service === null ? brokenLines(club) : serviceLines(service))

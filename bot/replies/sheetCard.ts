@@ -18,7 +18,7 @@ import { sheetName, shown, timeText } from "./shown.ts";
 function builtLines(club: ClubFacts, plan: ClubPlan): readonly Line[] {
   return [
     ...(plan.bareCutMm === null ? [] : [line({ strong: `Bare cut ${shown.both(plan.bareCutMm)}` })]),
-    ...(plan.tipTrimMm === null ? [] : [line(`Tip ${tipWords(plan.tipTrimMm)}`)]),
+    ...(plan.tipTrimMm === null ? [] : [line(`Tip ${tipWords(plan, shown.both)}`)]),
     ...(plan.dryTargetPoints === null ? [] : [line({ strong: `Dry swing weight ${shown.swing(plan.dryTargetPoints)}` }, `, ${dryWords}`)]),
     line(settingWords(plan)),
     line(`Head ${headWords(club, plan)}`),
@@ -38,7 +38,7 @@ function shortLine(club: ClubFacts): Line {
   }
   const parts = [
     ...(plan.bareCutMm === null ? [] : [`cut ${shown.both(plan.bareCutMm)}`]),
-    ...(plan.tipTrimMm === null ? [] : [`tip ${plan.tipTrimMm > 0 ? shown.length(plan.tipTrimMm) : "none"}`]),
+    ...(plan.tipTrimMm === null ? [] : [`tip ${tipWords(plan, shown.length)}`]),
     ...(plan.dryTargetPoints === null ? [] : [`dry ${shown.swing(plan.dryTargetPoints)}`]),
     `head ${plan.choice.head.serial} ${plan.choice.head.place}${bendWords(plan.choice)}`,
     ...(plan.choice.mark === null ? [] : [plan.choice.mark]),

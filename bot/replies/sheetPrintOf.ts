@@ -1,6 +1,6 @@
 import type { Instant } from "../../core/kinds.ts";
 import type { OrderFacts } from "../operations/orderFacts.ts";
-import type { Labelled, SheetPrint } from "../prints/sheetPrint.ts";
+import type { Labelled, PrintedClub, SheetPrint } from "../prints/sheetPrint.ts";
 import { advice } from "./cautionLine.ts";
 import { faultLines } from "./faultWords.ts";
 import { orderTitle, stateWords } from "./orderCard.ts";
@@ -28,7 +28,7 @@ function subtitleOf(facts: OrderFacts, now: Instant): string {
 function firstOf(facts: OrderFacts): readonly string[] {
   return [
     ...(facts.heldReason === null ? [] : [`Held: ${facts.heldReason}`]),
-    ...(facts.awaitsClub ? ["The club is not in the truck yet"] : []),
+    ...(facts.awaitsClub ? [`The ${facts.clubs.length === 1 ? "club is" : "clubs are"} not in the truck yet`] : []),
     ...faultLines(facts.faults, facts.clubs.length > 1),
   ];
 }
@@ -40,17 +40,39 @@ function notesOf({ asWritten, request: { note } }: OrderFacts): readonly Labelle
   ];
 }
 
-/** A row without the cells that no club has. */
-function withoutEmptyColumns({ columns, clubs }: Pick<SheetPrint, "columns" | "clubs">): Pick<SheetPrint, "columns" | "clubs"> {
-  const isUsed = columns.map((_, at) => clubs.some(({ row }) => row[at] !== ""));
+type Table = Pick<SheetPrint, "first" | "columns" | "clubs">;
+type Column = (typeof rowColumns)[number];
+
+/** Parts that most clubs of a set have alike. */
+const saidOnce: readonly Column[] = ["Shaft", "Grip"];
+const MOST_EXCEPTIONS = 3;
+
+/** `Grip: Gorse Standard, own bin; putter: Heather Wide, main rack`: said before the rows, where few of several clubs differ; else null. */
+function saidBefore(clubs: readonly PrintedClub[], column: Column, at: number): string | null {
+  const cells = clubs.map(({ row }) => row[at] ?? "");
+  const common = cells.find((cell) => cell !== "" && cells.filter((other) => other === cell).length > cells.length / 2);
+  const others = clubs.filter(({ row }) => row[at] !== common);
+  if (!saidOnce.includes(column) || clubs.length === 1 || common === undefined || others.length > MOST_EXCEPTIONS) {
+    return null;
+  }
+  const exceptions = others.map(({ name, row }) => `${name}: ${row[at] || "as it is"}`);
+  return `${column}${others.length === 0 ? ", all" : ""}: ${[common, ...exceptions].join("; ")}`;
+}
+
+/** The rows of several clubs: a column that no club needs goes, and so does one that is said before them. */
+function tableOf(clubs: readonly PrintedClub[]): Table {
+  const said = rowColumns.map((column, at) => saidBefore(clubs, column, at));
+  const isKept = rowColumns.map((_, at) => said[at] === null && clubs.some(({ row }) => row[at] !== ""));
   return {
-    columns: columns.filter((_, at) => isUsed[at]),
-    clubs: clubs.map((club) => ({ ...club, row: club.row.filter((_, at) => isUsed[at]) })),
+    first: said.filter((words) => words !== null),
+    columns: rowColumns.filter((_, at) => isKept[at]),
+    clubs: clubs.map((club) => ({ ...club, row: club.row.filter((_, at) => isKept[at]) })),
   };
 }
 
 /** All words of the page that lies on the bench beside an order's clubs. */
 export function sheetPrintOf(facts: OrderFacts, now: Instant): SheetPrint {
+  const table = tableOf(facts.clubs.map((club) => printedClub(facts, club)));
   return {
     title: orderTitle(facts),
     subtitle: subtitleOf(facts, now),
@@ -58,8 +80,8 @@ export function sheetPrintOf(facts: OrderFacts, now: Instant): SheetPrint {
     due: facts.byAt === null ? null : `by ${timeText(facts.byAt, now, facts.zone)}`,
     printedAt: now,
     headings,
-    first: firstOf(facts),
-    ...withoutEmptyColumns({ columns: rowColumns, clubs: facts.clubs.map((club) => printedClub(facts, club)) }),
+    ...table,
+    first: [...firstOf(facts), ...table.first],
     steps: printedSteps(facts),
     notes: notesOf(facts),
     advice,

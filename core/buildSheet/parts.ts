@@ -132,4 +132,6 @@ export interface PartsInReach {
     readonly shafts: readonly Stocked<ShaftModel>[];
     readonly grips: readonly Stocked<GripModel>[];
   };
+  /** Every model the shop knows, in stock or not, so that the nearest can be told; left out, only what lies somewhere. */
+  readonly known?: { readonly shafts: readonly ShaftModel[]; readonly grips: readonly GripModel[] };
 }

@@ -3,7 +3,9 @@ import type { Bend } from "../head/afterBend.ts";
 import type { Attitude } from "../head/attitude.ts";
 import type { BendReason } from "../head/bendAllowed.ts";
 import type { ClubName, Hand, Id } from "../kinds.ts";
-import type { Degrees } from "../quantity/units.ts";
+import type { Degrees, Millimetres } from "../quantity/units.ts";
+import type { NearGrip } from "./nearestGrips.ts";
+import type { NearShaft } from "./nearestShafts.ts";
 import type { GripModel, MeasuredHead, ShaftModel, ShaftPiece, SleeveModel, WeightModel } from "./parts.ts";
 
 export const planKinds = ["build", "swap", "reshaft"] as const;
@@ -114,6 +116,12 @@ export interface Shortage {
   readonly nearest: readonly string[];
   /** The same for a head, in parts. */
   readonly heads?: readonly FoundHead[];
+  /** Of a shaft or a grip: why one of the wanted name that lies here was left there, */
+  readonly unfit?: readonly string[];
+  /** where it lies elsewhere, */
+  readonly elsewhere?: readonly { readonly place: string; readonly free: number }[];
+  /** and what is nearest to it, with how it differs: never the same. */
+  readonly alike?: readonly (NearShaft | NearGrip)[];
 }
 
 /** Why no plan could be made: each names its clause, so that the order can be mended. */
@@ -142,6 +150,8 @@ export interface ClubPlan {
   /** Null when the shaft stays on its club, as in a swap. */
   readonly shaft: { readonly model: ShaftModel; readonly place: string; readonly placeId: Id<"place"> | null } | null;
   readonly grip: { readonly model: GripModel; readonly place: string; readonly placeId: Id<"place"> | null } | null;
+  /** The grip's core is not the shaft's, so that it comes out off its size; null where it is, or no grip is put on. */
+  readonly gripMisfit: { readonly coreMm: Millimetres; readonly buttMm: Millimetres } | null;
   readonly weights: readonly { readonly model: WeightModel; readonly placeId: Id<"place">; readonly count: number }[];
   readonly wraps: number;
   readonly tipTrimMm: number | null;

@@ -1,11 +1,13 @@
 import { assembledClub } from "../club/assembledClub.ts";
 import { dryTargets } from "../club/dryTargets.ts";
-import { clubFamily } from "../kinds.ts";
+import { clubFamily, type Id } from "../kinds.ts";
+import { millimetres } from "../quantity/units.ts";
+import { chooseGrip, type GripChoice } from "./chooseGrip.ts";
+import { chooseShaft, type ShaftChoice } from "./chooseShaft.ts";
 import { type Fit, fitAround } from "./fitAround.ts";
-import { fromStock, shortageOf } from "./fromStock.ts";
 import { massOfHead } from "./massOfHead.ts";
-import type { GripModel, ShaftModel, Stocked } from "./parts.ts";
-import type { ClubPlan, PlanFault, PlanResult, Shortage } from "./plan.ts";
+import type { ShaftModel } from "./parts.ts";
+import type { ClubPlan, HeadChoice, PlanFault, PlanResult, Shortage } from "./plan.ts";
 import { missingQuantities, type PlanQuestion } from "./planQuestion.ts";
 import type { ChosenHead, HeadsHow, RankedHeads } from "./rankHeads.ts";
 import { remembered } from "./remembered.ts";
@@ -16,8 +18,8 @@ import { weightSums } from "./weightSums.ts";
 
 interface Chosen extends ChosenHead {
   readonly fit: Fit;
-  readonly shaft: Stocked<ShaftModel>;
-  readonly grip: Stocked<GripModel>;
+  readonly shaft: Exclude<ShaftChoice, { readonly kind: "short" }>;
+  readonly grip: Extract<GripChoice, { readonly kind: "stocked" }>;
   readonly lengthMm: number;
 }
 
@@ -31,14 +33,65 @@ interface HeadSource {
   readonly addsMass: boolean;
 }
 
-/** Shafts made for the club's family, and grips with or without a rib as wished. */
-function suitableStock({ target, parts }: PlanQuestion) {
+/** The shaft wanted, raw or prepared, as far as one lies here; its numbers are needed before a head is chosen. */
+function shaftHere({ target, parts }: PlanQuestion): ShaftModel | null {
   const family = clubFamily(target.club);
-  return {
-    shafts: parts.shafts.filter(({ model }) => family === null || model.forFamilies.includes(family)),
-    grips: parts.grips.filter(({ model }) => target.rib === null || model.rib === target.rib),
-  };
+  const models = [...parts.shafts.filter(({ free }) => free > 0), ...(parts.pieces ?? [])].map(({ model }) => model);
+  return models.find(({ name, forFamilies }) => name === target.shaft && (family === null || forFamilies.includes(family))) ?? null;
 }
+
+/** Which of that model it is built from; before a head is chosen, only why there is none. */
+function chosenShaft(
+  question: PlanQuestion,
+  shaft: string,
+  cut: { readonly tipTrimMm: number; readonly bareCutMm: number },
+  head: HeadChoice | null,
+) {
+  const { target, parts, allowances, forGamer = true } = question;
+  const { sleeve, mark } = head ?? { sleeve: null, mark: null };
+  return chooseShaft({
+    shaft,
+    family: clubFamily(target.club),
+    hand: target.hand,
+    forGamer,
+    tipTrimMm: millimetres(cut.tipTrimMm),
+    bareCutMm: millimetres(cut.bareCutMm),
+    leastParallelTipMm: millimetres(allowances.leastParallelTipMm),
+    sleeve: sleeve === null || mark === null ? null : { model: sleeve, mark },
+    logo: target.logo,
+    stock: parts.shafts,
+    pieces: parts.pieces ?? [],
+    elsewhere: parts.elsewhere?.shafts ?? [],
+    known: parts.known?.shafts ?? [],
+  });
+}
+
+/** A usual butt, where no shaft says what is under the grip. */
+const USUAL_BUTT_MM = 15.2;
+
+function chosenGrip({ target, parts }: PlanQuestion, grip: string, shaft: ShaftModel | null): GripChoice {
+  return chooseGrip({
+    grip,
+    rib: target.rib,
+    buttDiameterMm: shaft?.buttDiameterMm ?? millimetres(USUAL_BUTT_MM),
+    wraps: target.wraps ?? 0,
+    stock: parts.grips,
+    elsewhere: parts.elsewhere?.grips ?? [],
+    known: parts.known?.grips ?? [],
+  });
+}
+
+/** A sleeve is needed, and neither a free one nor one on the shaft is at hand. */
+function lacksSleeve({ kind, parts }: PlanQuestion, { sleeve }: HeadChoice, shaft: Chosen["shaft"]): boolean {
+  const isOnShaft = shaft.kind === "piece" && shaft.piece.sleeve !== null;
+  return kind === "build" && sleeve !== null && !isOnShaft && !parts.sleeves.some(({ model, free }) => model.id === sleeve.id && free > 0);
+}
+
+const placed = <M>({ model, place, placeId }: { readonly model: M; readonly place: string; readonly placeId: Id<"place"> }) => ({
+  model,
+  place,
+  placeId,
+});
 
 function planned(question: PlanQuestion, chosen: Chosen): ClubPlan {
   const { kind, target, reference, parts, allowances } = question;
@@ -56,18 +109,19 @@ function planned(question: PlanQuestion, chosen: Chosen): ClubPlan {
     runnersUp,
     elsewhere,
     remedies,
-    piece: null,
-    shaft: { model: shaft.model, place: shaft.place, placeId: shaft.placeId },
-    grip: { model: grip.model, place: grip.place, placeId: grip.placeId },
+    piece: shaft.kind === "piece" ? shaft.piece : null,
+    shaft: placed(shaft.kind === "piece" ? shaft.piece : shaft.row),
+    grip: placed(grip.row),
+    gripMisfit: grip.misfit,
     weights: head.weights,
     wraps: target.wraps ?? 0,
     tipTrimMm: fit.tipTrimMm,
-    buttTrimMm: fit.buttTrimMm,
+    buttTrimMm: shaft.kind === "piece" ? shaft.buttTrimMm : fit.buttTrimMm,
     bareCutMm: fit.bareCutMm,
     trimmedShaftMassG: fit.shaft.massG,
     trimmedShaftBalanceFromButtMm: fit.shaft.balanceFromButtMm,
     logo: target.logo,
-    ...dryTargets(components, grip.model.capMm),
+    ...dryTargets(components, grip.row.model.capMm),
     predicted: { lengthMm, swingWeightPoints, totalMassG, balancePointMm, inertiaKgCm2 },
     headMassWantedG: fit.headMassWantedG,
     leadG: head.leadG,
@@ -98,24 +152,32 @@ export function planFromParts(question: PlanQuestion, { rank, addsMass }: HeadSo
   const { target, allowances } = question;
   const { lengthMm } = target;
   const missing = missingQuantities(question, clubFamily(target.club));
-  const stock = suitableStock(question);
-  const shaft = target.shaft === null ? null : fromStock(stock.shafts, target.shaft);
-  const grip = target.grip === null ? null : fromStock(stock.grips, target.grip);
-  const isCut = shaft !== null && grip !== null && lengthMm !== null;
-  const cut = isCut ? { target, lengthMm, shaft: shaft.model, grip: grip.model, allowances } : null;
+  const model = shaftHere(question);
+  const grip = target.grip === null ? null : chosenGrip(question, target.grip, model);
+  const isCut = model !== null && grip?.kind === "stocked" && lengthMm !== null;
+  const cut = isCut ? { target, lengthMm, shaft: model, grip: grip.row.model, allowances } : null;
   const ranked = rank(massWishFor(question, cut));
   const headIsNamed = !missing.includes("headModel") && !missing.includes("loft");
+  const uncut = { tipTrimMm: target.tipTrimMm ?? 0, bareCutMm: lengthMm ?? 1 };
+  const noShaft = target.shaft === null || model !== null ? null : chosenShaft(question, target.shaft, uncut, null);
   const shortages = [
     ...(headIsNamed && ranked.kind === "short" ? [ranked.shortage] : []),
-    ...(target.shaft !== null && shaft === null ? [shortageOf("shaft", target.shaft, stock.shafts)] : []),
-    ...(target.grip !== null && grip === null ? [shortageOf("grip", target.grip, stock.grips)] : []),
+    ...(noShaft?.kind === "short" ? [noShaft.shortage] : []),
+    ...(grip?.kind === "short" ? [grip.shortage] : []),
   ];
-  if (missing.length > 0 || ranked.kind === "short" || shaft === null || grip === null || cut === null) {
+  if (missing.length > 0 || ranked.kind === "short" || grip?.kind !== "stocked" || cut === null) {
     return refusal(missing, shortages);
   }
   const fit = fitAround(cut, ranked.choice.head.model, ranked.choice.sleeve);
   if (fit.kind === "refused") {
     return fit;
+  }
+  const shaft = chosenShaft(question, cut.shaft.name, fit, ranked.choice);
+  if (shaft.kind === "short") {
+    return refusal([], [shaft.shortage]);
+  }
+  if (lacksSleeve(question, ranked.choice, shaft)) {
+    return refusal([], [{ part: "sleeve", wanted: ranked.choice.sleeve?.name ?? "", nearest: [] }]);
   }
   return {
     kind: "planned",

@@ -15,6 +15,8 @@ export interface PlanQuestion {
   readonly ownHead?: MeasuredHead | null;
   /** The head to build with, chosen by the rep or allotted with other orders; one that is not here is as none. */
   readonly allottedHead?: Id<"head"> | null;
+  /** How many other heads the plan names; 5 when left out. */
+  readonly runnersUpWanted?: number;
   /** For play, not on trial; left out, for play. */
   readonly forGamer?: boolean;
   /** Whether a technician with the skill for bonded heads is at hand; left out, none is. */

@@ -82,6 +82,7 @@ function planned(question: PlanQuestion, chosen: ChosenHead, changes: readonly s
     piece: null,
     shaft: null,
     grip: null,
+    gripMisfit: null,
     weights: head.weights,
     wraps: reference?.wraps ?? 0,
     tipTrimMm: null,

@@ -40,7 +40,7 @@ export type HeadsHow = Pick<HeadQuestion, "sleeves" | "preferredMark" | "massWis
  * does not lie here, another player's bin included, is named and never taken.
  */
 export function rankHeads(question: PlanQuestion, how: HeadsHow): RankedHeads {
-  const { target, parts, tolerances, allottedHead = null, skilledTechnician = false } = question;
+  const { target, parts, tolerances, allottedHead = null, skilledTechnician = false, runnersUpWanted = RUNNERS_UP_SHOWN } = question;
   const asked: HeadQuestion = { target, heads: parts.heads, tolerances, skilledTechnician, ...how };
   const ranked = chooseHeads(asked);
   const here = ranked.filter(({ head }) => head.here);
@@ -48,7 +48,7 @@ export function rankHeads(question: PlanQuestion, how: HeadsHow): RankedHeads {
   if (choice === undefined) {
     return { kind: "short", shortage: sleeveShortage(question, how.sleeves) ?? headShortage(target, parts.heads) };
   }
-  const others = here.filter((other) => other !== choice).slice(0, RUNNERS_UP_SHOWN);
+  const others = here.filter((other) => other !== choice).slice(0, runnersUpWanted);
   return {
     kind: "ranked",
     choice,

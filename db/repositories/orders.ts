@@ -232,7 +232,7 @@ function readSheetPlan(stored: string, kind: OrderRow["kind"]): SheetPlan {
   return plan === null ? sheetPlan : { ...sheetPlan, plan: Object.assign({ ...plansOfOldHad, kind: kind === "swap" ? "swap" : "build" }, plan) };
 }
 
-const plansOfOldHad = { piece: null, elsewhere: [], remedies: [] } as const;
+const plansOfOldHad = { piece: null, gripMisfit: null, elsewhere: [], remedies: [] } as const;
 
 function stepsOf(reader: Reader, sheetId: Id<"sheet">): readonly StepRow[] {
   return reader

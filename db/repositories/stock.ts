@@ -178,6 +178,7 @@ export function partsInReach(reader: Reader, reach: Reach): PartsInReach {
       shafts: of<ShaftModel>("shaft", false),
       grips: of<GripModel>("grip", false),
     },
+    known: { shafts: modelsOf<ShaftModel>(reader, "shaft"), grips: modelsOf<GripModel>(reader, "grip") },
   };
 }
 

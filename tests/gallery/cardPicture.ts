@@ -1,8 +1,12 @@
 import type { Card, Form, Line, Span } from "../../bot/chat/types.ts";
 import { clockText } from "../../bot/rehearsal/clockText.ts";
-import { type Box, box, drawPicture } from "./picture.ts";
+import { type Box, box, drawPicture, WIDTH } from "./picture.ts";
 import type { Shown } from "./playedCards.ts";
 
+const MARGIN = 10;
+const STRIPE = 5;
+const PADDING = 10;
+const TEXT_WIDTH = WIDTH - 2 * MARGIN - STRIPE - 2 * PADDING;
 const ink = "#1b1f24";
 const faint = "#68707a";
 const stripes: Readonly<Record<Card["tone"], string>> = { plain: "#9aa3ad", good: "#2f855a", attention: "#b7791f", refusal: "#b83232" };
@@ -43,20 +47,32 @@ function paragraph(pieces: readonly Piece[], fontSize: number, color = ink): Box
       ),
     ),
   );
-  return box({ flexWrap: "wrap", fontSize, lineHeight: 1.35, color, width: "100%" }, words);
+  return box({ flexWrap: "wrap", fontSize, lineHeight: 1.35, color }, words);
 }
 
 const plain = (text: string, fontSize: number, color = ink): Box => paragraph([{ text, bold: false }], fontSize, color);
 const strong = (text: string, fontSize: number): Box => paragraph([{ text, bold: true }], fontSize);
-const rule = box({ height: 1, width: "100%", backgroundColor: "#d5d9de", marginTop: 8, marginBottom: 6 });
+const rule = box({ height: 1, backgroundColor: "#d5d9de", marginTop: 8, marginBottom: 6 });
 
-function pill(label: string, color: string): Box {
-  const style = { border: `1.5px solid ${color}`, borderRadius: 14, padding: "3px 12px", margin: "6px 6px 0 0", fontSize: 13, maxWidth: "100%" };
-  return box({ ...style, color }, [plain(label, 13, color)]);
-}
+const pill = (label: string, color: string): Box =>
+  box(
+    { border: `1.5px solid ${color}`, borderRadius: 14, padding: "3px 12px", margin: "6px 6px 0 0", fontSize: 13, color, maxWidth: TEXT_WIDTH - 28 },
+    label,
+  );
 
 const listItem = (label: string): Box =>
-  box({ border: "1px solid #d5d9de", borderRadius: 4, padding: "3px 8px", marginTop: 3, width: "100%" }, [plain(label, 13)]);
+  box(
+    {
+      border: "1px solid #d5d9de",
+      borderRadius: 4,
+      padding: "3px 8px",
+      marginTop: 3,
+      minHeight: 20,
+      flexDirection: "column",
+      justifyContent: "center",
+    },
+    [plain(label, 13)],
+  );
 
 function cardBoxes(card: Card, shown: Shown): readonly Box[] {
   const lineOf = (line: Line): Box =>
@@ -64,7 +80,9 @@ function cardBoxes(card: Card, shown: Shown): readonly Box[] {
       line.map((span) => pieceOf(span, shown)),
       14,
     );
-  const fields = card.fields.flatMap(({ label, value }) => [plain(label, 11, faint), lineOf(value)]);
+  const fields = card.fields.map(({ label, value }) =>
+    paragraph([{ text: `${label}: `, bold: true }, ...value.map((span) => pieceOf(span, shown))], 13),
+  );
   return [
     strong(card.title, 16),
     ...card.lines.map(lineOf),
@@ -96,7 +114,7 @@ export function cardPicture(shown: Shown): Promise<Uint8Array> {
   const isCard = "kind" in content;
   const head = [`#${channel}`, clockText(at, zone, at), ...(to === null ? [] : [`only ${to} sees it`])].join(" · ");
   const body = isCard ? cardBoxes(content, shown) : formBoxes(content);
-  const stripe = box({ width: 5, backgroundColor: isCard ? stripes[content.tone] : ink, borderRadius: 2 });
-  const message = box({ flexDirection: "column", flexGrow: 1, flexShrink: 1, padding: "8px 10px 10px 10px", width: 365 }, body);
-  return drawPicture([plain(head, 11, faint), box({ width: "100%", marginTop: 4, backgroundColor: "#ffffff" }, [stripe, message])]);
+  const stripe = box({ width: STRIPE, backgroundColor: isCard ? stripes[content.tone] : ink });
+  const message = box({ flexDirection: "column", width: TEXT_WIDTH, padding: PADDING }, body);
+  return drawPicture([plain(head, 11, faint), box({ marginTop: 4, backgroundColor: "#ffffff" }, [stripe, message])], MARGIN);
 }

@@ -7,7 +7,7 @@ import satori from "satori";
 export const WIDTH = 390;
 
 type Style = Readonly<Record<string, string | number>>;
-/** An element as satori lays it out: everything is a flex box. */
+/** An element as satori lays it out: everything is a flex box, padding and border come on top of its width. */
 export interface Box {
   readonly type: "div";
   readonly key: null;
@@ -30,8 +30,11 @@ const font = (file: string, weight: 400 | 700) => ({
 const fonts = [font("DejaVuSans", 400), font("DejaVuSans-Bold", 700)];
 
 /** Draws boxes one below the other as a PNG, as high as they need. */
-export async function drawPicture(boxes: readonly Box[]): Promise<Uint8Array> {
-  const page = box({ flexDirection: "column", width: WIDTH, padding: 10, backgroundColor: "#eceef1", fontFamily: "DejaVu Sans" }, boxes);
+export async function drawPicture(boxes: readonly Box[], marginPx: number): Promise<Uint8Array> {
+  const page = box(
+    { flexDirection: "column", width: WIDTH - 2 * marginPx, padding: marginPx, backgroundColor: "#eceef1", fontFamily: "DejaVu Sans" },
+    boxes,
+  );
   const svg = await satori(page, { width: WIDTH, fonts });
   return new Resvg(svg, { font: { loadSystemFonts: false } }).render().asPng();
 }

@@ -16,9 +16,13 @@ afterEach(() => {
 
 const BACKUP = DRIVER_NUMBER + 1;
 
-/** Two drafts that want the same head, one of them confirmed; the other's card as its rep last saw it. */
+/**
+ * Two drafts that want the same head, one of them confirmed; the other's card as its rep last saw it. A fresh draft would have
+ * been stepped aside for: the first was left alone too long to count.
+ */
 async function rivalDraft() {
   await bringTo(bot, "draft");
+  bot.later(31);
   await bot.say(iver, DRIVER_ORDER.replace("like gamer", "like gamer, for backup"));
   await bot.settle();
   const seen = orderPost(bot, BACKUP).card;

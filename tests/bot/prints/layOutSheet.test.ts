@@ -130,6 +130,14 @@ describe("layOutSheet", () => {
     expect(texts).toContain(`… +${200 - set}`);
   });
 
+  it("sets a page smaller before it shortens what a club is built from", () => {
+    const head = "0417 Cairn, drawer D-1, bent 1.0 weak, 0.5 flat, the one with the scratch at the toe";
+    const clubs = wholeBag.clubs.slice(0, 8).map((club) => ({ ...club, row: club.row.map((cell, index) => (index === 4 ? head : cell)) }));
+    const steps = wholeBag.steps.map((step) => ({ ...step, ticks: step.ticks.slice(0, clubs.length) }));
+    const texts = textsOf(placedOf({ ...wholeBag, clubs, steps })).map(({ text }) => text);
+    expect(texts.filter((text) => text.endsWith("the toe") || text === "toe")).toHaveLength(clubs.length);
+  });
+
   it("prints letters the font has not as question marks, an emoji as one, and goes on", () => {
     const print = { ...driverBuild, notes: [{ label: "", value: "Żółć “fat” 👩‍👩‍👧 on 3 日本, 9¾°" }] };
     expect(textsOf(placedOf(print)).map(({ text }) => text)).toContain("Żółć “fat” ? on 3 ??, 9¾°");
