@@ -3,22 +3,27 @@ import { appendAudit } from "../../db/repositories/audit.ts";
 import { changeOrder, sheetsOf } from "../../db/repositories/orders.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
+import { findOrder } from "../flows/findOrder.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";
 import { checkOfSheet } from "../operations/checkOfSheet.ts";
 import { finishBench } from "../operations/pressStep.ts";
-import { acceptedNote, notAcceptableNote } from "../replies/orderNotes.ts";
+import { acceptedNote, acceptForm, notAcceptableNote } from "../replies/orderNotes.ts";
 
 export const orderAccept = defineCommand({
   name: "order accept",
   summary: "The player takes a club that is off what was written",
-  options: [orderOption, { name: "reason", summary: "Why, in the player's words", required: true }],
+  options: [orderOption, { name: "reason", summary: "Why, in the player's words", required: false }],
   roles: ["rep", "lead"],
   audience: "asker",
-  input: z.object({ ...orderInput, reason: z.string().min(3).max(200) }),
+  input: z.object({ ...orderInput, reason: z.string().min(3).max(200).nullable().default(null) }),
   run: async ({ order: written, version, reason }, context) => {
     const { person, roles } = context.actor;
     if (person === null) {
       throw new Error("an acceptance has a person");
+    }
+    if (reason === null) {
+      const order = context.read((reader) => findOrder(reader, context, written));
+      return acceptForm(order);
     }
     return changeOrderFlow(context, written, version, "order.accept", (tx, order) => {
       const checks = sheetsOf(tx, order).flatMap((sheet) => checkOfSheet(tx, sheet) ?? []);

@@ -4,6 +4,7 @@ import type { Tx } from "../../db/write.ts";
 import { heldAgainst } from "./checkOfSheet.ts";
 import { layAside } from "./layAside.ts";
 import { pullParts } from "./pullParts.ts";
+import { recordBends } from "./recordBends.ts";
 
 export type Press = "start" | "glueOn" | "done";
 
@@ -112,6 +113,7 @@ export function finishBench(tx: Tx, order: OrderRow, personId: Id<"person">, now
       personId,
       now,
     );
+    recordBends(tx, sheet, { personId, now });
   }
   touchBench(tx, order.truckId);
 }

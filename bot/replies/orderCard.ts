@@ -173,6 +173,9 @@ function buttonsOf(facts: OrderFacts, canGo: boolean): readonly Button[] {
         ...(facts.state === "confirmed" && facts.awaitsClub && facts.heldReason === null
           ? [act("In the truck", "order arrived", undefined, "main")]
           : []),
+        ...(facts.state === "finalCheck" && facts.clubs.some(({ check }) => check?.overall === "off")
+          ? [act("Player takes it", "order accept")]
+          : []),
         facts.heldReason === null ? act("Hold", "order hold") : act("Resume", "order resume", undefined, "main"),
         act("Scratch", "order scratch", undefined, "grave"),
       ];

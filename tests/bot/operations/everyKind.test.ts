@@ -4,7 +4,7 @@ import type { Bag, SpecClub } from "../../../core/bag/specClub.ts";
 import { openOrdersOf, sheetsOf } from "../../../db/repositories/orders.ts";
 import { allPlayers } from "../../../db/repositories/people.ts";
 import { owedToBins } from "../../../db/repositories/replenishment.ts";
-import { headBySerial, partsInReach } from "../../../db/repositories/stock.ts";
+import { bendsOf, headBySerial, partsInReach } from "../../../db/repositories/stock.ts";
 import { liveSpec } from "../../../db/repositories/week.ts";
 import { handToPlayer } from "../../support/builtDriver.ts";
 import { type MemoryBot, openMemoryBot } from "../../support/memoryBot.ts";
@@ -123,6 +123,19 @@ describe("a bend (arithmetic of one degree; common practice, no source)", () => 
     expect(order().kind).toBe("order.ready");
     await intoTheBag();
     expect(clubOf("oxtoby", "7i")?.squaredLoftDeg).toBe(loft + 1);
+  });
+
+  it("is kept on the head it was done to, with how far it really went", async () => {
+    await say(maren, "build toll 7i like gamer go");
+    const { plan } = sheetOf("toll").sheetPlan;
+    expect(plan?.choice.bend).not.toBeNull();
+    await press(dessa, sheet(), "Start");
+    await press(dessa, sheet(), "Glue on");
+    await press(dessa, sheet(), "Done");
+    const { squaredLoftDeg = 0, seatedLieDeg = 0 } = plan?.choice.attitude ?? {};
+    await say(dessa, `measured ${NUMBER} loft ${squaredLoftDeg.toFixed(1)} lie ${seatedLieDeg.toFixed(1)} swing d2.25 length 36 3/4`);
+    expect(order().kind).toBe("order.ready");
+    expect(bendsOf(bot.db, plan?.choice.head.id ?? (0 as never))).toEqual([plan?.choice.bend]);
   });
 
   it("past the limit is refused with the limit and what would do", async () => {

@@ -6,10 +6,12 @@ import type { ClubPlan, PlanFault, Target } from "../../../core/buildSheet/plan.
 import { planClub } from "../../../core/buildSheet/planClub.ts";
 import type { ClubFamily, ClubName } from "../../../core/kinds.ts";
 import { id } from "../../../core/kinds.ts";
+import { millimetres } from "../../../core/quantity/units.ts";
 import { defaultSelectionTolerances as tolerances } from "../../../core/selection/selectionTolerances.ts";
 import worked from "../../../fixtures/published/workedSet.json" with { type: "json" };
 import { byTable } from "../../support/checkOf.ts";
 import { someClub, someGrip, someHead, someHeadModel, someParts, someShaft, someSleeve, someTarget, someWeight, stocked } from "./someParts.ts";
+import { somePiece, someSleevedPiece } from "./somePieces.ts";
 
 const IN = 25.4;
 
@@ -135,7 +137,9 @@ describe("planClub, a build", () => {
 
   it("puts no iron shaft in a driver", () => {
     const parts = { shafts: [stocked(someShaft({ forFamilies: ["iron"] })), stocked(someShaft({ name: "Dunlin 70 X" }))] };
-    expect(faultsOf(build({}, parts))).toEqual([{ code: "short", shortages: [expect.objectContaining({ part: "shaft", unfit: ["family"], nearest: ["Dunlin 70 X"] })] }]);
+    expect(faultsOf(build({}, parts))).toEqual([
+      { code: "short", shortages: [expect.objectContaining({ part: "shaft", unfit: ["family"], nearest: ["Dunlin 70 X"] })] },
+    ]);
   });
 
   it("refuses a grip with a rib where none is wished", () => {
@@ -271,5 +275,54 @@ describe("planClub, a swap", () => {
 
   it("refuses another shaft or length: they stay", () => {
     expect(faultsOf(swap({ shaft: "Curlew 70 S", lengthMm: 1143 }))).toEqual([{ code: "stays-in-swap", quantities: ["length", "shaft"] }]);
+  });
+});
+
+describe("planClub: prepared shafts and grips that do not fit (common practice, no source)", () => {
+  const noSleeveFree = { sleeves: [stocked(someSleeve({}), { free: 0 })] };
+  const tipped = { tipTrimMm: 12.7, logo: "down" } as const;
+
+  it("builds from the sleeved shaft in the player's bin, which brings its sleeve", () => {
+    const piece = someSleevedPiece({ inPlayersBin: true, place: "bin", placeId: id(9) });
+    const plan = planOf(build(tipped, { ...noSleeveFree, pieces: [piece] }));
+    expect(plan.piece?.id).toBe(piece.id);
+    expect(plan.shaft).toMatchObject({ place: "bin", placeId: 9 });
+    expect(plan.choice.sleeve?.name).toBe("Loft sleeve");
+  });
+
+  it("names the sleeve that is lacking when the sleeved shaft does not fit", () => {
+    const piece = someSleevedPiece({ tipTrimMm: millimetres(25.4) });
+    expect(faultsOf(build(tipped, { ...noSleeveFree, pieces: [piece] }))).toEqual([
+      { code: "short", shortages: [{ part: "sleeve", wanted: "Loft sleeve", nearest: [] }] },
+    ]);
+  });
+
+  it("cuts the same length from a prepared shaft as from a raw one, and comes to the same club", () => {
+    const raw = planOf(build(tipped));
+    const prepared = planOf(build(tipped, { shafts: [], pieces: [somePiece({})] }));
+    expect(prepared.piece).not.toBeNull();
+    expect(prepared.bareCutMm).toBe(raw.bareCutMm);
+    expect(prepared.predicted).toEqual(raw.predicted);
+  });
+
+  it("says where a shaft lies elsewhere, and what is nearest, with how it differs", () => {
+    const elsewhere = { shafts: [stocked(someShaft({}), { place: "main rack, truck Heron" })], sleeves: [], grips: [] };
+    const other = someShaft({ id: id(22), name: "Dunlin 70 X", rawMassG: 75 });
+    const [fault] = faultsOf(build({}, { shafts: [stocked(other)], elsewhere }));
+    expect(fault).toMatchObject({
+      code: "short",
+      shortages: [
+        {
+          part: "shaft",
+          elsewhere: [{ place: "main rack, truck Heron" }],
+          alike: [{ row: { model: { name: "Dunlin 70 X" } }, differences: { massG: 10 } }],
+        },
+      ],
+    });
+  });
+
+  it("flags a grip whose core is not the shaft's", () => {
+    expect(planOf(build({})).gripMisfit).toBeNull();
+    expect(planOf(build({}, { grips: [stocked(someGrip({ coreMm: 14 }))] })).gripMisfit).toEqual({ coreMm: 14, buttMm: 15.2 });
   });
 });
