@@ -6,8 +6,8 @@ import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
 import { gaugeOf } from "../flows/gaugeOf.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";
 import { measureOrder } from "../operations/measureOrder.ts";
+import { measuredNote } from "../replies/benchNotes.ts";
 import { note, reply } from "../replies/card.ts";
-import { measuredNote } from "../replies/orderNotes.ts";
 import { problemsCard } from "../replies/problemsCard.ts";
 
 export const measured = defineCommand({

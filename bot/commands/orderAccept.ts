@@ -7,7 +7,7 @@ import { findOrder } from "../flows/findOrder.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";
 import { checkOfSheet } from "../operations/checkOfSheet.ts";
 import { finishBench } from "../operations/pressStep.ts";
-import { acceptedNote, acceptForm, notAcceptableNote } from "../replies/orderNotes.ts";
+import { acceptedNote, acceptForm, notAcceptableNote } from "../replies/acceptNotes.ts";
 
 export const orderAccept = defineCommand({
   name: "order accept",

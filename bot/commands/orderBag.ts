@@ -3,7 +3,7 @@ import { defineCommand } from "../chat/defineCommand.ts";
 import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";
 import { answerBag, bagAnswers } from "../operations/handOver.ts";
-import { answeredNote } from "../replies/orderNotes.ts";
+import { answeredNote } from "../replies/handOverNotes.ts";
 
 export const orderBag = defineCommand({
   name: "order bag",

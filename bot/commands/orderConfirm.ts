@@ -14,8 +14,8 @@ import { extraOrder } from "../operations/benchSnapshot.ts";
 import { confirmOrder, type OrderTimes } from "../operations/confirmOrder.ts";
 import { PlanMoved } from "../operations/planMoved.ts";
 import { note } from "../replies/card.ts";
-import { stateWords } from "../replies/orderCard.ts";
 import { staleNote } from "../replies/orderNotes.ts";
+import { stateWords } from "../replies/stateWords.ts";
 
 const MOST_TRIES = 3;
 

@@ -4,7 +4,7 @@ import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";
 import { playableWords } from "../flows/playableWords.ts";
 import { handOver, takers } from "../operations/handOver.ts";
-import { handedOverNote } from "../replies/orderNotes.ts";
+import { handedOverNote } from "../replies/handOverNotes.ts";
 
 export const orderHandover = defineCommand({
   name: "order handover",

@@ -7,7 +7,7 @@ import { orderInput, orderOption } from "../flows/orderOptions.ts";
 import { playableWords } from "../flows/playableWords.ts";
 import { handOver, type Taker, takers } from "../operations/handOver.ts";
 import { listEntries } from "../operations/listForPlay.ts";
-import { handedOverNote, listedNote } from "../replies/orderNotes.ts";
+import { handedOverNote, listedNote } from "../replies/handOverNotes.ts";
 
 const words = new RegExp(`^(yes|no)(?::(${takers.join("|")}))?$`);
 

@@ -4,7 +4,7 @@ import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
 import { gaugeOf } from "../flows/gaugeOf.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";
 import { looksAsWritten } from "../operations/measureOrder.ts";
-import { measuredNote } from "../replies/orderNotes.ts";
+import { measuredNote } from "../replies/benchNotes.ts";
 
 /** One press for all that is looked at and not read off a gauge: logo, rib, sleeve mark, stamp. */
 export const orderLooks = defineCommand({

@@ -12,9 +12,9 @@ import { deadlineOf, reviseUnderWay } from "../operations/draftOrder.ts";
 import { doneForGood } from "../operations/moveOrder.ts";
 import { note, reply } from "../replies/card.ts";
 import { deadlineNote } from "../replies/draftNotes.ts";
-import { stateWords } from "../replies/orderCard.ts";
 import { irreversibleNote, revisedNote } from "../replies/orderNotes.ts";
 import { problemsCard } from "../replies/problemsCard.ts";
+import { stateWords } from "../replies/stateWords.ts";
 
 /** A change of a draft plans it anew; before the first step so does one of a confirmed order, which is then a draft again. */
 export const orderRevise = defineCommand({

@@ -1,6 +1,6 @@
 import type { OrderRow } from "../../db/repositories/orders.ts";
 import type { Context } from "../chat/context.ts";
-import { notYetPlayable } from "../replies/orderNotes.ts";
+import { notYetPlayable } from "../replies/handOverNotes.ts";
 
 /** What a hand-over says of a club whose glue and grip still set; null when it may take full swings. */
 export function playableWords({ playableAt }: OrderRow, { now, actor }: Context): string | null {

@@ -1,7 +1,7 @@
 import type { Context } from "../chat/context.ts";
 import type { Reply } from "../chat/types.ts";
 import { type Press, pressStep } from "../operations/pressStep.ts";
-import { pressedNote } from "../replies/orderNotes.ts";
+import { pressedNote } from "../replies/benchNotes.ts";
 import { changeOrderFlow } from "./changeOrderFlow.ts";
 
 /** One of the technician's three presses. */

@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from "node:util";
 import type { BuildRequest } from "../../core/buildSheet/buildRequest.ts";
 import { type Id, type Instant, instant } from "../../core/kinds.ts";
 import {
@@ -55,9 +56,9 @@ export function deadlineOf(reader: Reader, request: BuildRequest, truckId: Id<"t
 
 /** The same wish a moment ago, or null. */
 export function sameOrder(reader: Reader, request: BuildRequest, now: Instant): OrderRow | null {
-  const asked = JSON.stringify({ ...request, note: null });
+  const asked = { ...request, note: null };
   const recent = recentOrdersOf(reader, request.player, instant(now - SAME_ORDER_WINDOW_MS));
-  return recent.find((order) => order.state !== "withdrawn" && JSON.stringify({ ...requestOf(reader, order).request, note: null }) === asked) ?? null;
+  return recent.find((order) => order.state !== "withdrawn" && isDeepStrictEqual({ ...requestOf(reader, order).request, note: null }, asked)) ?? null;
 }
 
 interface NewDraft {

@@ -1,3 +1,4 @@
+import type { FinishedClub } from "../../core/bag/finishedClub.ts";
 import type { SpecClub } from "../../core/bag/specClub.ts";
 import type { ClubName, Id } from "../../core/kinds.ts";
 import { openOrdersOf, requestOf, sheetsOf } from "../../db/repositories/orders.ts";
@@ -6,17 +7,6 @@ import { placesIn } from "../../db/repositories/stockCount.ts";
 import { liveSpec } from "../../db/repositories/week.ts";
 import type { Reader } from "../../db/write.ts";
 import { clubOfSheet } from "./clubOfSheet.ts";
-
-/** A club of the player's that is built and is not the gamer. */
-export interface FinishedClub {
-  readonly club: SpecClub;
-  readonly where: /** A backup; without a truck the place is as noted with it, and null is not known. */
-    | { readonly kind: "drawer"; readonly place: string | null; readonly truck: string | null }
-    | { readonly kind: "ready"; readonly order: number; readonly truck: string }
-    | { readonly kind: "out"; readonly order: number };
-  /** Built to be tried, not to be a twin. */
-  readonly onTest: boolean;
-}
 
 /** Where a backup lies: the one drawer with the player's name, else as noted with it, else the player's one bin. */
 function lying(reader: Reader, playerId: Id<"player">, { note }: SpecClub): FinishedClub["where"] {

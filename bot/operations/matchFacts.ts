@@ -1,3 +1,4 @@
+import type { FinishedClub } from "../../core/bag/finishedClub.ts";
 import type { Bag, SpecClub } from "../../core/bag/specClub.ts";
 import type { PartsInReach, SleeveModel } from "../../core/buildSheet/parts.ts";
 import type { ClubName, Hand, Id, Instant } from "../../core/kinds.ts";
@@ -6,7 +7,7 @@ import { modelsOf, partsInReach } from "../../db/repositories/stock.ts";
 import { placesIn } from "../../db/repositories/stockCount.ts";
 import { liveSpec } from "../../db/repositories/week.ts";
 import type { Reader } from "../../db/write.ts";
-import { type FinishedClub, finishedClubs } from "./finishedClubs.ts";
+import { finishedClubs } from "./finishedClubs.ts";
 
 /** Heads that may be built with, with the sleeves and screws that go with them. */
 export type HeadsToMatch = Pick<PartsInReach, "heads" | "weights"> & { readonly sleeves: readonly SleeveModel[] };

@@ -1,3 +1,4 @@
+import type { FinishedClub } from "../../core/bag/finishedClub.ts";
 import type { Bag, SpecClub } from "../../core/bag/specClub.ts";
 import type { BuildRequest } from "../../core/buildSheet/buildRequest.ts";
 import type { FinalCheck } from "../../core/buildSheet/finalCheck.ts";
@@ -5,7 +6,7 @@ import type { Looks } from "../../core/buildSheet/lookRows.ts";
 import type { ClubPlan } from "../../core/buildSheet/plan.ts";
 import type { ServicePlan } from "../../core/buildSheet/servicePlan.ts";
 import type { ClubName, Hand, Id, Instant } from "../../core/kinds.ts";
-import { type FinishedClub, measuredOf, type OrderRow, type OrderState, requestOf, type StepRow, sheetsOf } from "../../db/repositories/orders.ts";
+import { measuredOf, type OrderRow, type OrderState, requestOf, type StepRow, sheetsOf } from "../../db/repositories/orders.ts";
 import { currentEvent, personName, playerById } from "../../db/repositories/people.ts";
 import { modelsOf } from "../../db/repositories/stock.ts";
 import { liveSpec, owedMarkings } from "../../db/repositories/week.ts";

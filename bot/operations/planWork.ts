@@ -5,7 +5,7 @@ import { resolveTarget } from "../../core/buildSheet/resolveTarget.ts";
 import type { ServiceKind } from "../../core/buildSheet/servicePlan.ts";
 import { type ClubName, clubFamily } from "../../core/kinds.ts";
 import { playerById } from "../../db/repositories/people.ts";
-import { bendsOf, headBySerial, modelsOf, partsInReach } from "../../db/repositories/stock.ts";
+import { headBySerial, modelsOf, partsInReach } from "../../db/repositories/stock.ts";
 import type { Reader } from "../../db/write.ts";
 import type { OrderToPlan, PlannedClub } from "./plannedClub.ts";
 import { referenceOf } from "./referenceOf.ts";
@@ -50,7 +50,7 @@ export function planWork(reader: Reader, asked: OrderToPlan & { readonly kind: S
       sleeve: named(models.sleeve, reference?.sleeveModel),
       shaft: named(models.shaft, reference?.shaftModel),
       grips,
-      bends: head === null ? [] : bendsOf(reader, head.id),
+      bends: head?.bends ?? [],
       skilledTechnician: false,
       allowances: defaultAllowances,
       note: request.note,

@@ -2,8 +2,9 @@ import type { Instant } from "../../core/kinds.ts";
 import type { Card, Line } from "../chat/types.ts";
 import type { OrderFacts } from "../operations/orderFacts.ts";
 import { card, line } from "./card.ts";
-import { orderTitle, stateWords } from "./orderCard.ts";
+import { orderTitle } from "./orderTitle.ts";
 import { plural, timeText } from "./shown.ts";
+import { stateWords } from "./stateWords.ts";
 
 const MS_PER_MIN = 60_000;
 

@@ -2,7 +2,7 @@ import type { Instant } from "../../core/kinds.ts";
 import type { Button, Card, Line } from "../chat/types.ts";
 import type { OrderFacts } from "../operations/orderFacts.ts";
 import { card, line } from "./card.ts";
-import { orderTitle } from "./orderCard.ts";
+import { orderTitle } from "./orderTitle.ts";
 import { timeText } from "./shown.ts";
 
 const called = (facts: OrderFacts, text: string): Line => line({ call: facts.postedBy.id, name: facts.postedBy.name }, ` ${text}`);

@@ -2,8 +2,9 @@ import type { Instant } from "../../core/kinds.ts";
 import type { Card } from "../chat/types.ts";
 import type { OrderFacts } from "../operations/orderFacts.ts";
 import { card, line } from "./card.ts";
-import { orderTitle, stateWords } from "./orderCard.ts";
+import { orderTitle } from "./orderTitle.ts";
 import { sheetPrintOf } from "./sheetPrintOf.ts";
+import { stateWords } from "./stateWords.ts";
 
 /** Carries an order's sheet as one page to print. */
 export function printCard(facts: OrderFacts, now: Instant): Card {

@@ -10,10 +10,12 @@ import { brokenLines } from "./brokenLines.ts";
 import { card, line } from "./card.ts";
 import { cautionLine } from "./cautionLine.ts";
 import { checkLines, checkWord, foundLines } from "./checkLines.ts";
-import { orderData, orderTitle, stateWords } from "./orderCard.ts";
+import { orderData } from "./orderData.ts";
+import { orderTitle } from "./orderTitle.ts";
 import { dryWords, gripWords, headWords, LEAST_LEAD_G, leadWords, settingWords, shaftWords, tipWords, weightWords } from "./partWords.ts";
 import { serviceLines, serviceShort } from "./serviceLines.ts";
 import { sheetName, shown, timeText } from "./shown.ts";
+import { stateWords } from "./stateWords.ts";
 
 function builtLines(club: ClubFacts, plan: ClubPlan): readonly Line[] {
   return [

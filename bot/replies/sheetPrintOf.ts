@@ -3,10 +3,11 @@ import type { OrderFacts } from "../operations/orderFacts.ts";
 import type { Labelled, PrintedClub, SheetPrint } from "../prints/sheetPrint.ts";
 import { advice } from "./cautionLine.ts";
 import { faultLines } from "./faultWords.ts";
-import { orderTitle, stateWords } from "./orderCard.ts";
+import { orderTitle } from "./orderTitle.ts";
 import { printedClub, rowColumns } from "./printedClub.ts";
 import { printedSteps } from "./printedSteps.ts";
 import { timeText } from "./shown.ts";
+import { stateWords } from "./stateWords.ts";
 import { formatInTimeZone } from "./zonedTime.ts";
 
 const headings = { steps: "Steps", measure: "Measure", notes: "Notes", club: "Club" } as const;
@@ -27,6 +28,7 @@ function subtitleOf(facts: OrderFacts, now: Instant): string {
 /** What must be known before anything is cut: why it waits, and what is short. */
 function firstOf(facts: OrderFacts): readonly string[] {
   return [
+    ...(facts.state === "draft" ? ["Draft: nothing is held for it yet, do not cut"] : []),
     ...(facts.heldReason === null ? [] : [`Held: ${facts.heldReason}`]),
     ...(facts.awaitsClub ? [`The ${facts.clubs.length === 1 ? "club is" : "clubs are"} not in the truck yet`] : []),
     ...faultLines(facts.faults, facts.clubs.length > 1),

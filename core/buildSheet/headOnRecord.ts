@@ -1,18 +1,9 @@
 import type { SpecClub } from "../bag/specClub.ts";
 import { attitudeOf } from "../head/attitudeOf.ts";
 import { bareHeadOf } from "../head/bareHeadOf.ts";
-import { NO_TILT } from "../head/sleeveTilt.ts";
 import { degrees, grams } from "../quantity/units.ts";
 import type { MeasuredHead, SleeveModel } from "./parts.ts";
-
-/** How the sleeve leans the shaft as the club was played; null when nobody knows. */
-function tiltOnRecord(head: MeasuredHead, sleeve: SleeveModel | null, mark: string | null) {
-  const clockDeg = sleeve?.marks.find((printed) => printed.mark === mark)?.clockDeg;
-  if (sleeve === null || clockDeg === undefined) {
-    return head.model.sleeveFamily === null ? NO_TILT : null;
-  }
-  return { tiltDeg: sleeve.tiltDeg, clockDeg };
-}
+import { tiltOnRecord } from "./tiltOnRecord.ts";
 
 /**
  * A club's own head as the record has it, bends and weights on it included: what was read of the club decides over what
@@ -28,7 +19,7 @@ export function headOnRecord(head: MeasuredHead, reference: SpecClub | null, sle
     bounceDeg: bounceDeg === null ? head.bounceDeg : degrees(bounceDeg),
     massG: headMassG === null ? head.massG : grams(headMassG),
   };
-  const tilt = tiltOnRecord(head, sleeve, reference.sleeveMark);
+  const tilt = tiltOnRecord(head.model, sleeve, reference.sleeveMark);
   if (tilt === null) {
     return worn;
   }

@@ -1,5 +1,6 @@
 import type { BentHead } from "../head/afterBend.ts";
 import { type BendForAnswer, bendFor } from "../head/bendFor.ts";
+import { USUAL_BEND_HEIGHT_MM } from "../head/usualBendHeight.ts";
 import { type Degrees, degrees, millimetres } from "../quantity/units.ts";
 import { allowanceOf, bendFamily, faultsOfAllowance, faultsOfReach, type KnownBend } from "./bendFaults.ts";
 import { knownAs, predictedClub } from "./predictedClub.ts";
@@ -10,8 +11,6 @@ import { writtenTarget } from "./writtenTarget.ts";
 const bendReadings = ["squaredLoftDeg", "seatedLieDeg", "bounceDeg"] as const;
 type BendReading = (typeof bendReadings)[number];
 
-/** Where the hosel of an iron bends above the leading edge when nobody says: 45 to 65 mm, common practice, no source. */
-export const USUAL_BEND_HEIGHT_MM = 55;
 /** Any angles: they stand where nothing is known and nothing is wished, and what they give is not told. */
 const SOME_LOFT_DEG = 45;
 const SOME_LIE_DEG = 60;

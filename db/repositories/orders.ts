@@ -1,4 +1,5 @@
 import { and, asc, desc, eq, gte, inArray, max, sql } from "drizzle-orm";
+import type { FinishedClub } from "../../core/bag/finishedClub.ts";
 import type { SpecClub } from "../../core/bag/specClub.ts";
 import type { RouteStep } from "../../core/bench/benchTypes.ts";
 import type { BuildRequest } from "../../core/buildSheet/buildRequest.ts";
@@ -12,17 +13,6 @@ import type { Reader, Tx } from "../write.ts";
 export type OrderRow = typeof buildOrder.$inferSelect;
 export type OrderState = (typeof orderStates)[number];
 export type StepRow = Omit<typeof step.$inferSelect, "route"> & { readonly route: RouteStep };
-/** A finished club of a player, and where it is. */
-export interface FinishedClub {
-  readonly club: SpecClub;
-  readonly where:
-    | { readonly kind: "drawer"; readonly place: string | null; readonly truck: string | null }
-    | { readonly kind: "ready"; readonly order: number; readonly truck: string }
-    | { readonly kind: "out"; readonly order: number };
-  /** Built to be tried, not to be a twin. */
-  readonly onTest: boolean;
-}
-
 /** Another plan for a confirmed sheet of another order, good while that order is as it was. */
 export interface SheetMove {
   readonly order: Id<"order">;

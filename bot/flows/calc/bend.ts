@@ -1,6 +1,7 @@
 import type { SpecClub } from "../../../core/bag/specClub.ts";
 import { bendAllowed } from "../../../core/head/bendAllowed.ts";
 import { bendFor } from "../../../core/head/bendFor.ts";
+import { USUAL_BEND_HEIGHT_MM } from "../../../core/head/usualBendHeight.ts";
 import { degrees, millimetres } from "../../../core/quantity/units.ts";
 import { bendFields } from "../../boundary/calc/bendFields.ts";
 import { bendText } from "../../boundary/calc/bendText.ts";
@@ -12,7 +13,6 @@ import type { Reply } from "../../chat/types.ts";
 import { bendInputs, bendReply } from "../../replies/calc/bendCard.ts";
 import type { BendFacts } from "../../replies/calc/bendFacts.ts";
 import { calcFaultsReply } from "../../replies/calc/calcFaultsReply.ts";
-import { usualBendHeightMm } from "./bendHeight.ts";
 import { bendInputsOf } from "./bendInputsOf.ts";
 import { defineCalcView } from "./defineCalcView.ts";
 import { findClub } from "./findClub.ts";
@@ -70,7 +70,7 @@ function answered(values: BendWords, changes: BendChanges, { named, inputs, club
     seatedLieDeg: degrees(lie.fromDeg ?? UNTOLD.seatedLieDeg),
     bounceDeg: degrees(bounce.fromDeg ?? UNTOLD.bounceDeg),
     offsetMm: offsetMm === null ? null : millimetres(offsetMm),
-    bendPointHeightMm: millimetres(values.height?.value ?? usualBendHeightMm),
+    bendPointHeightMm: millimetres(values.height?.value ?? USUAL_BEND_HEIGHT_MM),
   };
   const wish = {
     squaredLoftDeg: wished(loft, UNTOLD.squaredLoftDeg),

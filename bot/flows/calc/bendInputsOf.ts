@@ -1,7 +1,7 @@
 import type { SpecClub } from "../../../core/bag/specClub.ts";
+import { USUAL_BEND_HEIGHT_MM } from "../../../core/head/usualBendHeight.ts";
 import { assumed, onRecord, type Understood } from "../../boundary/calc/fields.ts";
 import type { BendChanges, BendWords } from "../../boundary/calc/readBend.ts";
-import { usualBendHeightMm } from "./bendHeight.ts";
 import type { HeadMade } from "./headMade.ts";
 
 interface Asked {
@@ -26,7 +26,7 @@ export function bendInputsOf({ values, changes, club, made, inputs }: Asked): re
       recorded !== null && recorded === from ? [onRecord(`${name} on record`, recorded, unit)] : [],
     ),
     ...(values.height === undefined && (changes.loft.changeDeg ?? 0) !== 0
-      ? [assumed("the hosel bends", usualBendHeightMm, "mm above the leading edge")]
+      ? [assumed("the hosel bends", USUAL_BEND_HEIGHT_MM, "mm above the leading edge")]
       : []),
     ...made.assumed,
   ];

@@ -1,7 +1,7 @@
+import type { FinishedClub } from "../../../core/bag/finishedClub.ts";
 import type { RankedTwin } from "../../../core/bag/rankTwins.ts";
 import type { SpecClub } from "../../../core/bag/specClub.ts";
 import type { ClubName, Instant } from "../../../core/kinds.ts";
-import type { FinishedClub } from "../../operations/finishedClubs.ts";
 import type { MatchFacts } from "../../operations/matchFacts.ts";
 
 export type RankedFinished = RankedTwin<FinishedClub>;

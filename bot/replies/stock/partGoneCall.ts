@@ -1,7 +1,7 @@
 import type { Card } from "../../chat/types.ts";
 import type { OrderFacts } from "../../operations/orderFacts.ts";
 import { card, line } from "../card.ts";
-import { orderTitle } from "../orderCard.ts";
+import { orderTitle } from "../orderTitle.ts";
 
 /** A call to the rep: a count did not find what the order held, and it waits for another Go. */
 export function partGoneCall(facts: OrderFacts, gone: readonly string[]): Card {

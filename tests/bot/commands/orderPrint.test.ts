@@ -91,7 +91,7 @@ describe("order print", () => {
   it("says whose hand it is, what is awaited, what is done and what people wrote, accents and all", async () => {
     const print = await printOf("bend halloway sw 1 weak, note Señora “Noor” digs");
     expect(print.hand).toBe("LEFT-HANDED");
-    expect(print.first).toEqual(["The club is not in the truck yet"]);
+    expect(print.first).toEqual(["Draft: nothing is held for it yet, do not cut", "The club is not in the truck yet"]);
     expect(only(print.clubs).setting?.value).toMatch(/^Bend true [\d.]+ > [\d.]+/);
     expect(print.notes.map(({ value }) => value).join(" ")).toContain("Señora “Noor” digs");
     expect(print.due).toBeNull();

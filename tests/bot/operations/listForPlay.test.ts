@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { bringTo, DRIVER_NUMBER } from "../../support/builtDriver.ts";
 import { type MemoryBot, openMemoryBot } from "../../support/memoryBot.ts";
 import { dessa, maren, petra } from "../../support/people.ts";
-import { cardOf, cardText, labels, orderPost, recorded, venueTime } from "../../support/readCard.ts";
+import { cardOf, cardText, labels, orderPost, recorded, sheetPost, venueTime } from "../../support/readCard.ts";
 
 // fixtures/scenario: the Saltpan Open keeps a list for play; Cairn is on it, Menhir (code word lamplight) is not.
 let bot: MemoryBot;
@@ -43,16 +43,17 @@ describe("the list for play", () => {
 
   it("is not asked again in the same week", async () => {
     await bringTo(bot, "outWithPlayer");
-    await bot.say(maren, "build oxtoby driver like gamer, for backup go");
+    await bot.say(maren, "build oxtoby driver like gamer, loft 9.6, face 0.1 open, for backup go");
     await bot.settle();
     const next = { order: String(DRIVER_NUMBER + 1) };
     for (const command of ["step start", "step glue", "step done"]) await bot.invoke(dessa, command, next);
     const { data } = orderPost(bot, DRIVER_NUMBER + 1).card;
     await bot.invoke(dessa, "measured", {
       ...next,
-      text: `loft ${Number(data.squaredLoftDeg).toFixed(1)} face ${Number(data.soledFaceDeg).toFixed(1)} open swing d3 length 45 1/4`,
+      text: `loft ${Number(data.squaredLoftDeg).toFixed(1)} face ${Math.abs(Number(data.soledFaceDeg)).toFixed(1)} ${Number(data.soledFaceDeg) < 0 ? "closed" : "open"} swing d3 length 45 1/4`,
     });
     await bot.settle();
+    expect(cardText(sheetPost(bot, DRIVER_NUMBER + 1).card)).toContain("ready");
     await bot.invoke(maren, "order handover", { ...next, argument: "player" });
     await bot.settle();
     expect(orderPost(bot, DRIVER_NUMBER + 1).card.kind).toBe("order.outWithPlayer");

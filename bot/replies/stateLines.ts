@@ -1,0 +1,52 @@
+import type { Line } from "../chat/types.ts";
+import type { OrderFacts } from "../operations/orderFacts.ts";
+import { line } from "./card.ts";
+import { clubWords } from "./shown.ts";
+
+const isOver = ({ state }: OrderFacts): boolean => state === "closed" || state === "withdrawn";
+
+const bringerWords = { player: "The player", caddie: "The caddie", rep: "The rep" } as const;
+
+function bringLines(facts: OrderFacts): readonly Line[] {
+  const { broughtBy } = facts.request;
+  if (!facts.awaitsClub || isOver(facts)) {
+    return [];
+  }
+  return broughtBy === null || broughtBy === "inTruck"
+    ? [line("Who brings the club? Its clock starts when it is in the truck")]
+    : [line(`${bringerWords[broughtBy]} brings the club; its clock starts when it is in the truck`)];
+}
+
+/** Events that keep a list ask for a driver head before it leaves the truck. */
+function listLines(facts: OrderFacts): readonly Line[] {
+  return facts.listEntries.map(({ model, listed, isFresh, forTesting }) => {
+    const name = facts.clubs.find(({ plan }) => plan?.choice.head.model.name === model)?.headShown ?? model;
+    if (listed === false) {
+      return line(`${name} is not on the list for play: testing only`);
+    }
+    return line(
+      `${name}: ${isFresh ? "on the list for play" : forTesting ? "not looked up in the list for play: testing only" : "the list for play is asked before hand-over"}`,
+    );
+  });
+}
+
+function bagLines({ bagCount, request }: OrderFacts): readonly Line[] {
+  if (bagCount === null) {
+    return [];
+  }
+  const out = `Out: ${(request.out ?? []).map(clubWords).join(", ")}`;
+  return [line(bagCount === FULL_BAG ? `${out}; the bag stays at ${FULL_BAG}` : `${out}; that makes ${bagCount} clubs, not ${FULL_BAG}`)];
+}
+
+const FULL_BAG = 14;
+
+/** What an order waits for, and what is to be known before it leaves the truck. */
+export function stateLines(facts: OrderFacts): readonly Line[] {
+  const held = facts.heldReason === null ? [] : [line(`Held: ${facts.heldReason}`)];
+  const taken = facts.takenBy === null ? [] : [line(`Taken by ${facts.takenBy}${facts.answer === null ? "; in the bag?" : `; ${facts.answer}`}`)];
+  const owed =
+    facts.state === "ready" || facts.state === "finalCheck"
+      ? facts.owed.map((row) => line(`Owed on the ${clubWords(row.club)}: stamp ${row.text}`))
+      : [];
+  return [...held, ...bagLines(facts), ...bringLines(facts), ...taken, ...owed, ...listLines(facts)];
+}

@@ -1,0 +1,40 @@
+import type { RouteStep } from "../../core/bench/benchTypes.ts";
+import type { Instant } from "../../core/kinds.ts";
+import type { Line } from "../chat/types.ts";
+import type { OrderFacts } from "../operations/orderFacts.ts";
+import { line } from "./card.ts";
+import { plural, timeText } from "./shown.ts";
+
+const stepsOf = (facts: OrderFacts): readonly RouteStep[] => facts.clubs.flatMap(({ steps }) => steps.map(({ route }) => route));
+const handsOnMin = (facts: OrderFacts): number => stepsOf(facts).reduce((sum, { unattended, medianMin }) => sum + (unattended ? 0 : medianMin), 0);
+
+/** The longest wait beside the work, the walk left out: a glue or a grip that sets. */
+function waitsWords(facts: OrderFacts): string {
+  const waits = stepsOf(facts).filter(({ unattended, kind }) => unattended && kind !== "walk");
+  const longest = waits.reduce((most, { medianMin }) => Math.max(most, medianMin), 0);
+  return longest < 1 ? "" : ` and ${plural(Math.round(longest), "minute")} of setting`;
+}
+
+/** When it is in hand and what is promised, or why no time can be said. */
+export function timesLine(facts: OrderFacts, now: Instant): readonly Line[] {
+  const { likelyAt, promiseAt, playableAt, zone, byAt } = facts;
+  if (["closed", "withdrawn", "outWithPlayer"].includes(facts.state)) {
+    return [];
+  }
+  if (promiseAt === null) {
+    const work = Math.round(handsOnMin(facts));
+    return [
+      line(
+        facts.heldReason !== null
+          ? "No time while held"
+          : facts.awaitsClub
+            ? `No time before the club is in the truck; then about ${plural(work, "minute")} of work${waitsWords(facts)}`
+            : "No promise before the truck leaves",
+      ),
+    ];
+  }
+  const late = byAt !== null && promiseAt > byAt ? `, after your ${timeText(byAt, now, zone)}` : "";
+  const playable = playableAt !== null && playableAt > promiseAt ? `, full swings ${timeText(playableAt, now, zone)}` : "";
+  const likely = likelyAt === null ? "" : `In hand ${timeText(likelyAt, now, zone)}, `;
+  return [line(`${likely}promise ${timeText(promiseAt, now, zone)}${late}${playable}`)];
+}
