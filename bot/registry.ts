@@ -27,6 +27,7 @@ import { orderResume } from "./commands/orderResume.ts";
 import { orderRevise } from "./commands/orderRevise.ts";
 import { orderScratch } from "./commands/orderScratch.ts";
 import { owed } from "./commands/owed.ts";
+import { settings } from "./commands/settings.ts";
 import { spec } from "./commands/spec.ts";
 import { stamped } from "./commands/stamped.ts";
 import { stepDone } from "./commands/stepDone.ts";
@@ -71,5 +72,6 @@ export const commands: readonly Command[] = [
   match,
   stock,
   calc,
+  settings,
   help,
 ];

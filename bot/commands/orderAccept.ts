@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { appendAudit } from "../../db/repositories/audit.ts";
-import { changeOrder, sheetsOf } from "../../db/repositories/orders.ts";
+import { changeOrder } from "../../db/repositories/orders.ts";
+import { sheetsOf } from "../../db/repositories/sheets.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
 import { findOrder } from "../flows/findOrder.ts";

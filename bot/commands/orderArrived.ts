@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { changeOrder, requestOf, sheetsOf, touchBench } from "../../db/repositories/orders.ts";
+import { changeOrder, requestOf, touchBench } from "../../db/repositories/orders.ts";
+import { sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
 import type { Committed } from "../chat/context.ts";
 import { defineCommand } from "../chat/defineCommand.ts";

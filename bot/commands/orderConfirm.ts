@@ -1,5 +1,7 @@
 import { z } from "zod";
-import { requestOf, type SheetPlan, sheetsOf } from "../../db/repositories/orders.ts";
+import { requestOf } from "../../db/repositories/orders.ts";
+import type { SheetPlan } from "../../db/repositories/sheetPlan.ts";
+import { sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
 import type { Committed, Context } from "../chat/context.ts";
 import { defineCommand } from "../chat/defineCommand.ts";

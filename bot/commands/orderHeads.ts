@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { requestOf, sheetsOf } from "../../db/repositories/orders.ts";
+import { requestOf } from "../../db/repositories/orders.ts";
+import { sheetsOf } from "../../db/repositories/sheets.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { draftFlow } from "../flows/draftFlow.ts";
 import { findOrder } from "../flows/findOrder.ts";

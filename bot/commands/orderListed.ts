@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { appendAudit } from "../../db/repositories/audit.ts";
-import { setListedForPlay } from "../../db/repositories/stock.ts";
+import { setListedForPlay } from "../../db/repositories/partModels.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";

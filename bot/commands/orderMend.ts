@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { id } from "../../core/kinds.ts";
-import { keepPost, keptPostById, orderBySource } from "../../db/repositories/orders.ts";
+import { keepPost, keptPostById } from "../../db/repositories/keptPosts.ts";
+import { orderBySource } from "../../db/repositories/orders.ts";
 import { readMessage } from "../boundary/readMessage.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { readingContext } from "../desk/readingContext.ts";

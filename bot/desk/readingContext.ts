@@ -1,8 +1,8 @@
 import type { SleeveModel } from "../../core/buildSheet/parts.ts";
 import type { Instant } from "../../core/kinds.ts";
 import { openStates, orderByNumber } from "../../db/repositories/orders.ts";
+import { modelsOf } from "../../db/repositories/partModels.ts";
 import { allPlayers, currentEvent } from "../../db/repositories/people.ts";
-import { modelsOf } from "../../db/repositories/stock.ts";
 import { liveSpec } from "../../db/repositories/week.ts";
 import type { Reader } from "../../db/write.ts";
 import type { ReadingContext } from "../boundary/reading.ts";

@@ -1,7 +1,8 @@
 import type { ReadyEstimate } from "../../core/bench/benchTypes.ts";
 import type { BuildRequest } from "../../core/buildSheet/buildRequest.ts";
 import type { Instant } from "../../core/kinds.ts";
-import { keepPost, noteOnOrder, type OrderRow, orderById } from "../../db/repositories/orders.ts";
+import { keepPost } from "../../db/repositories/keptPosts.ts";
+import { noteOnOrder, type OrderRow, orderById } from "../../db/repositories/orders.ts";
 import { currentEvent, truckChannel } from "../../db/repositories/people.ts";
 import type { Tx } from "../../db/write.ts";
 import type { Mending } from "../boundary/reading.ts";

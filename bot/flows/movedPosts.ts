@@ -1,5 +1,6 @@
 import type { Instant } from "../../core/kinds.ts";
-import { type OrderRow, sheetsOf } from "../../db/repositories/orders.ts";
+import type { OrderRow } from "../../db/repositories/orders.ts";
+import { sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
 import type { Committed, Post } from "../chat/context.ts";
 import { movedHeadCard } from "../replies/movedHeadCard.ts";

@@ -1,4 +1,5 @@
-import { keepPost, orderBySource } from "../../db/repositories/orders.ts";
+import { keepPost } from "../../db/repositories/keptPosts.ts";
+import { orderBySource } from "../../db/repositories/orders.ts";
 import { readMessage } from "../boundary/readMessage.ts";
 import type { Context } from "../chat/context.ts";
 import type { Reply } from "../chat/types.ts";

@@ -1,7 +1,8 @@
 import type { BenchJob, BenchSnapshot, Route, Station } from "../../core/bench/benchTypes.ts";
 import { type Id, type Instant, id, instant } from "../../core/kinds.ts";
-import { benchStates, benchVersion, type OrderRow, ordersIn, requestOf, sheetsOf } from "../../db/repositories/orders.ts";
+import { benchStates, benchVersion, type OrderRow, ordersIn, requestOf } from "../../db/repositories/orders.ts";
 import { currentEvent, openingsFrom, technicianCount } from "../../db/repositories/people.ts";
+import { sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Reader } from "../../db/write.ts";
 import { awaitsClub } from "./awaitsClub.ts";
 import { orderWeight } from "./orderWeight.ts";

@@ -1,10 +1,12 @@
-import { checkedQuantities, defaultCheckTolerances } from "../../core/bag/checkTolerances.ts";
+import { checkedQuantities } from "../../core/bag/checkTolerances.ts";
 import { type FinalCheck, type FinalCheckQuestion, finalCheck } from "../../core/buildSheet/finalCheck.ts";
 import { type Looks, lookNames } from "../../core/buildSheet/lookRows.ts";
 import type { ClubPlan } from "../../core/buildSheet/plan.ts";
 import { serviceCheck } from "../../core/buildSheet/serviceCheck.ts";
-import { measuredOf, type SheetRow } from "../../db/repositories/orders.ts";
+import { measuredOf } from "../../db/repositories/measurements.ts";
+import type { SheetRow } from "../../db/repositories/sheets.ts";
 import type { Reader } from "../../db/write.ts";
+import { checkTolerances } from "./shopTolerances.ts";
 
 type HeldAgainst = Pick<FinalCheckQuestion, "kind" | "target" | "planned" | "listed"> & {
   readonly looksWanted: Looks;
@@ -54,6 +56,6 @@ export function checkOfSheet(reader: Reader, sheet: SheetRow): FinalCheck | null
     ...question,
     measured: Object.fromEntries(rows.filter(({ quantity }) => isChecked(quantity)).map(({ quantity, value }) => [quantity, value])),
     looks: { wanted, seen },
-    tolerances: defaultCheckTolerances,
+    tolerances: checkTolerances(reader),
   });
 }

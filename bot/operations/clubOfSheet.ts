@@ -2,7 +2,8 @@ import type { SpecClub } from "../../core/bag/specClub.ts";
 import type { ClubPlan } from "../../core/buildSheet/plan.ts";
 import type { ServicePlan } from "../../core/buildSheet/servicePlan.ts";
 import { type ClubName, instant } from "../../core/kinds.ts";
-import { measuredOf, type SheetRow } from "../../db/repositories/orders.ts";
+import { measuredOf } from "../../db/repositories/measurements.ts";
+import type { SheetRow } from "../../db/repositories/sheets.ts";
 import type { Reader } from "../../db/write.ts";
 
 /** A club nothing is known of. */

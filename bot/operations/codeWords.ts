@@ -1,4 +1,4 @@
-import { modelsOf } from "../../db/repositories/stock.ts";
+import { modelsOf } from "../../db/repositories/partModels.ts";
 import type { Reader } from "../../db/write.ts";
 
 /** An unreleased model's name and the word that stands for it. */

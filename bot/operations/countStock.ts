@@ -1,6 +1,7 @@
 import type { Id } from "../../core/kinds.ts";
+import { putHead, takeHead } from "../../db/repositories/heads.ts";
 import { type OrderRow, orderById } from "../../db/repositories/orders.ts";
-import { addStockEntry, putHead, takeHead } from "../../db/repositories/stock.ts";
+import { addStockEntry } from "../../db/repositories/stock.ts";
 import { type HeadOnRecord, headsOnRecord, holdsOfPart, partsLying } from "../../db/repositories/stockCount.ts";
 import type { Tx } from "../../db/write.ts";
 import type { Count, CountedDrawer } from "../boundary/stock/readCount.ts";

@@ -1,20 +1,10 @@
 import { isDeepStrictEqual } from "node:util";
 import type { BuildRequest } from "../../core/buildSheet/buildRequest.ts";
 import { type Id, type Instant, instant } from "../../core/kinds.ts";
-import {
-  addDraft,
-  addRevision,
-  addSheet,
-  carrySheets,
-  changeOrder,
-  type OrderRow,
-  recentOrdersOf,
-  requestOf,
-  sheetsOf,
-  touchBench,
-} from "../../db/repositories/orders.ts";
+import { endReservations } from "../../db/repositories/holds.ts";
+import { addDraft, addRevision, changeOrder, type OrderRow, recentOrdersOf, requestOf, touchBench } from "../../db/repositories/orders.ts";
 import { currentEvent, nextTeeTime } from "../../db/repositories/people.ts";
-import { endReservations } from "../../db/repositories/stock.ts";
+import { addSheet, carrySheets, sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Reader, Tx } from "../../db/write.ts";
 import type { PlannedClub } from "./plannedClub.ts";
 
@@ -54,11 +44,13 @@ export function deadlineOf(reader: Reader, request: BuildRequest, truckId: Id<"t
   return current !== null && at > current.rollOutAt ? { kind: "after-roll-out", at, rollOutAt: current.rollOutAt } : { kind: "at", at };
 }
 
+/** What is asked, remarks left out; of a repair or sole work the note is what is asked. */
+const asked = (request: BuildRequest): BuildRequest => (request.kind === "repair" || request.kind === "grind" ? request : { ...request, note: null });
+
 /** The same wish a moment ago, or null. */
 export function sameOrder(reader: Reader, request: BuildRequest, now: Instant): OrderRow | null {
-  const asked = { ...request, note: null };
   const recent = recentOrdersOf(reader, request.player, instant(now - SAME_ORDER_WINDOW_MS));
-  return recent.find((order) => order.state !== "withdrawn" && isDeepStrictEqual({ ...requestOf(reader, order).request, note: null }, asked)) ?? null;
+  return recent.find((order) => order.state !== "withdrawn" && isDeepStrictEqual(asked(requestOf(reader, order).request), asked(request))) ?? null;
 }
 
 interface NewDraft {

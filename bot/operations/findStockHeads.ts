@@ -3,7 +3,7 @@ import { bondedAttitude } from "../../core/head/attitudeOf.ts";
 import { sleeveChart } from "../../core/head/sleeveChart.ts";
 import type { Hand, Id } from "../../core/kinds.ts";
 import { degrees } from "../../core/quantity/units.ts";
-import { modelsOf } from "../../db/repositories/stock.ts";
+import { modelsOf } from "../../db/repositories/partModels.ts";
 import { type HeadOnRecord, headsOnRecord } from "../../db/repositories/stockCount.ts";
 import type { Reader } from "../../db/write.ts";
 import { type AskedQuantity, type Bound, type HeadQuestion, leavesOutPutters } from "../boundary/stock/findQuestion.ts";

@@ -1,5 +1,5 @@
 import type { Id } from "../../core/kinds.ts";
-import { modelsOf } from "../../db/repositories/stock.ts";
+import { modelsOf } from "../../db/repositories/partModels.ts";
 import { type PartLying, type PieceLying, partsLying, piecesLying } from "../../db/repositories/stockCount.ts";
 import type { Reader } from "../../db/write.ts";
 import type { PartQuestion } from "../boundary/stock/findQuestion.ts";

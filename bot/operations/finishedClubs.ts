@@ -1,9 +1,10 @@
 import type { FinishedClub } from "../../core/bag/finishedClub.ts";
 import type { SpecClub } from "../../core/bag/specClub.ts";
 import type { ClubName, Id } from "../../core/kinds.ts";
-import { openOrdersOf, requestOf, sheetsOf } from "../../db/repositories/orders.ts";
+import { openOrdersOf, requestOf } from "../../db/repositories/orders.ts";
 import { allTrucks } from "../../db/repositories/people.ts";
-import { placesIn } from "../../db/repositories/stockCount.ts";
+import { placesIn } from "../../db/repositories/places.ts";
+import { sheetsOf } from "../../db/repositories/sheets.ts";
 import { liveSpec } from "../../db/repositories/week.ts";
 import type { Reader } from "../../db/write.ts";
 import { clubOfSheet } from "./clubOfSheet.ts";

@@ -1,8 +1,9 @@
 import type { Bag, SpecClub } from "../../core/bag/specClub.ts";
 import type { Id, Instant } from "../../core/kinds.ts";
 import { appendAudit } from "../../db/repositories/audit.ts";
-import { changeOrder, type OrderRow, requestOf, sheetsOf } from "../../db/repositories/orders.ts";
+import { changeOrder, type OrderRow, requestOf } from "../../db/repositories/orders.ts";
 import { currentEvent } from "../../db/repositories/people.ts";
+import { sheetsOf } from "../../db/repositories/sheets.ts";
 import { addSpec, liveSpec } from "../../db/repositories/week.ts";
 import type { Tx } from "../../db/write.ts";
 import { clubOfSheet } from "./clubOfSheet.ts";
@@ -52,7 +53,7 @@ export function handOver(tx: Tx, order: OrderRow, taker: Taker, { personId, now,
     appendAudit(tx, { at: now, personId, action: "order.handover.unlisted", subject: `order:${order.id}`, body, playerId: order.playerId });
   }
   finishWalk(tx, order, personId, now);
-  return { kind: "handed-over", order: changeOrder(tx, order.id, { state: "outWithPlayer", takenBy: taker }) };
+  return { kind: "handed-over", order: changeOrder(tx, order.id, { state: "outWithPlayer", takenBy: taker, answer: null }) };
 }
 
 export type Answered =
@@ -96,7 +97,7 @@ export function answerBag(tx: Tx, order: OrderRow, answer: BagAnswer, personId: 
     return { kind: "noted", order: closed };
   }
   const before: Bag = liveSpec(tx, order.playerId)?.bag ?? { version: 1, clubs: [], backups: [] };
-  const { out = [] } = requestOf(tx, order).request;
+  const { out } = requestOf(tx, order).request;
   const start = answer === "in the bag" ? withoutClubs(before, out) : before;
   const bag = built.reduce((all, club) => bagWith(all, club, answer), start);
   const current = currentEvent(tx, order.truckId, now);

@@ -1,7 +1,10 @@
 import type { PartsInReach } from "../../core/buildSheet/parts.ts";
 import type { Id } from "../../core/kinds.ts";
-import { type OrderRow, type SheetPlan, sheetsOf } from "../../db/repositories/orders.ts";
-import { partsInReach, reserve } from "../../db/repositories/stock.ts";
+import { reserve } from "../../db/repositories/holds.ts";
+import type { OrderRow } from "../../db/repositories/orders.ts";
+import { partsInReach } from "../../db/repositories/partsInReach.ts";
+import type { SheetPlan } from "../../db/repositories/sheetPlan.ts";
+import { sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
 import { type PartTaken, partsOfSheet } from "./partsOfSheet.ts";
 

@@ -1,7 +1,8 @@
 import type { Instant } from "../../core/kinds.ts";
-import type { OrderRow, SheetRow } from "../../db/repositories/orders.ts";
+import { addHead, headBySerial, putHead } from "../../db/repositories/heads.ts";
+import type { OrderRow } from "../../db/repositories/orders.ts";
 import { playerById } from "../../db/repositories/people.ts";
-import { addHead, headBySerial, putHead } from "../../db/repositories/stock.ts";
+import type { SheetRow } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
 import { ownHead } from "./ownHead.ts";
 import { playersBin } from "./playersBin.ts";

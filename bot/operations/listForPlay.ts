@@ -1,7 +1,8 @@
 import { clubFamily, type Id, type Instant } from "../../core/kinds.ts";
-import { type OrderRow, requestOf, sheetsOf } from "../../db/repositories/orders.ts";
+import { type OrderRow, requestOf } from "../../db/repositories/orders.ts";
+import { modelsOf } from "../../db/repositories/partModels.ts";
 import { eventById } from "../../db/repositories/people.ts";
-import { modelsOf } from "../../db/repositories/stock.ts";
+import { sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Reader } from "../../db/write.ts";
 
 /** What is known of a driver head and the list for play, where the event keeps one. */

@@ -1,7 +1,10 @@
 import type { Id, Instant } from "../../core/kinds.ts";
+import { addBend, addHead, headBySerial } from "../../db/repositories/heads.ts";
+import { addPartModel } from "../../db/repositories/partModels.ts";
 import { addChannel, addEvent, addPerson, addPlayer, addTechnician, addToEvent, addTruck } from "../../db/repositories/people.ts";
+import { addPlace } from "../../db/repositories/places.ts";
 import { addPiece } from "../../db/repositories/shaftPieces.ts";
-import { addBend, addHead, addPartModel, addPlace, addStockEntry, headBySerial } from "../../db/repositories/stock.ts";
+import { addStockEntry } from "../../db/repositories/stock.ts";
 import { addMarking, addSpec, addWin } from "../../db/repositories/week.ts";
 import type { Tx } from "../../db/write.ts";
 import { foldText } from "../boundary/foldText.ts";

@@ -2,9 +2,10 @@ import type { FinishedClub } from "../../core/bag/finishedClub.ts";
 import type { Bag, SpecClub } from "../../core/bag/specClub.ts";
 import type { PartsInReach, SleeveModel } from "../../core/buildSheet/parts.ts";
 import type { ClubName, Hand, Id, Instant } from "../../core/kinds.ts";
-import { allTrucks, currentEvent, playerById } from "../../db/repositories/people.ts";
-import { modelsOf, partsInReach } from "../../db/repositories/stock.ts";
-import { placesIn } from "../../db/repositories/stockCount.ts";
+import { headsInOthersBins } from "../../db/repositories/heads.ts";
+import { modelsOf } from "../../db/repositories/partModels.ts";
+import { partsInReach } from "../../db/repositories/partsInReach.ts";
+import { currentEvent, playerById } from "../../db/repositories/people.ts";
 import { liveSpec } from "../../db/repositories/week.ts";
 import type { Reader } from "../../db/write.ts";
 import { finishedClubs } from "./finishedClubs.ts";
@@ -52,16 +53,10 @@ export function clubToMatch(reader: Reader, playerId: Id<"player">, club: ClubNa
 /** Heads free here and elsewhere: what lies in another player's bin is left alone. */
 export function headsToMatch(reader: Reader, playerId: Id<"player">, truckId: Id<"truck">): HeadsToMatch {
   const parts = partsInReach(reader, { truckId, playerId });
-  const others = new Set(
-    allTrucks(reader).flatMap(({ id, name }) =>
-      placesIn(reader, id)
-        .filter((place) => place.playerId !== null && place.playerId !== playerId)
-        .map(({ label }) => (id === truckId ? label : `${label}, truck ${name}`)),
-    ),
-  );
+  const others = headsInOthersBins(reader, playerId);
   const sleeves = [...parts.sleeves, ...(parts.elsewhere?.sleeves ?? [])].map(({ model }) => model);
   return {
-    heads: parts.heads.filter(({ place }) => !others.has(place)),
+    heads: parts.heads.filter(({ id }) => !others.has(id)),
     weights: parts.weights,
     sleeves: [...new Map(sleeves.map((sleeve) => [sleeve.id, sleeve])).values()],
   };

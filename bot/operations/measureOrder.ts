@@ -1,5 +1,7 @@
 import type { ClubName, Id, Instant } from "../../core/kinds.ts";
-import { addMeasurement, changeOrder, type OrderRow, type SheetRow, sheetsOf } from "../../db/repositories/orders.ts";
+import { addMeasurement } from "../../db/repositories/measurements.ts";
+import { changeOrder, type OrderRow } from "../../db/repositories/orders.ts";
+import { type SheetRow, sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
 import type { MeasuredValue } from "../boundary/reading.ts";
 import { checkOfSheet, heldAgainst } from "./checkOfSheet.ts";

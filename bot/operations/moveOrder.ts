@@ -1,5 +1,6 @@
-import { changeOrder, type OrderRow, type OrderState, sheetsOf, touchBench } from "../../db/repositories/orders.ts";
-import { endReservations } from "../../db/repositories/stock.ts";
+import { endReservations } from "../../db/repositories/holds.ts";
+import { changeOrder, type OrderRow, type OrderState, touchBench } from "../../db/repositories/orders.ts";
+import { sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
 
 export type Move = "hold" | "resume" | "scratch" | "drop";

@@ -1,5 +1,7 @@
-import { changeOrder, changeSheetPlan, type OrderRow, orderById, type SheetMove, sheetsOf } from "../../db/repositories/orders.ts";
-import { endReservations } from "../../db/repositories/stock.ts";
+import { endReservations } from "../../db/repositories/holds.ts";
+import { changeOrder, type OrderRow, orderById } from "../../db/repositories/orders.ts";
+import type { SheetMove } from "../../db/repositories/sheetPlan.ts";
+import { changeSheetPlan, sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
 import { holdSheet } from "./holdParts.ts";
 import { PlanMoved } from "./planMoved.ts";

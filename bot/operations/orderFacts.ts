@@ -1,3 +1,4 @@
+import type { CheckTolerances } from "../../core/bag/checkTolerances.ts";
 import type { FinishedClub } from "../../core/bag/finishedClub.ts";
 import type { Bag, SpecClub } from "../../core/bag/specClub.ts";
 import type { BuildRequest } from "../../core/buildSheet/buildRequest.ts";
@@ -6,9 +7,11 @@ import type { Looks } from "../../core/buildSheet/lookRows.ts";
 import type { ClubPlan } from "../../core/buildSheet/plan.ts";
 import type { ServicePlan } from "../../core/buildSheet/servicePlan.ts";
 import type { ClubName, Hand, Id, Instant } from "../../core/kinds.ts";
-import { measuredOf, type OrderRow, type OrderState, requestOf, type StepRow, sheetsOf } from "../../db/repositories/orders.ts";
+import { measuredOf } from "../../db/repositories/measurements.ts";
+import { type OrderRow, type OrderState, requestOf } from "../../db/repositories/orders.ts";
+import { modelsOf } from "../../db/repositories/partModels.ts";
 import { currentEvent, personName, playerById } from "../../db/repositories/people.ts";
-import { modelsOf } from "../../db/repositories/stock.ts";
+import { type StepRow, sheetsOf } from "../../db/repositories/sheets.ts";
 import { liveSpec, owedMarkings } from "../../db/repositories/week.ts";
 import type { Reader } from "../../db/write.ts";
 import { awaitsClub } from "./awaitsClub.ts";
@@ -16,6 +19,7 @@ import { checkOfSheet, heldAgainst } from "./checkOfSheet.ts";
 import { type ListEntry, listEntries } from "./listForPlay.ts";
 import type { OrderFault } from "./plannedClub.ts";
 import { planOrder } from "./planOrder.ts";
+import { checkTolerances } from "./shopTolerances.ts";
 
 export interface ClubFacts {
   readonly club: ClubName;
@@ -85,6 +89,8 @@ export interface OrderFacts {
   readonly bagCount: number | null;
   /** Shafts in the player's bag: a usual start for a trial. */
   readonly playedShafts: readonly string[];
+  /** What the clubs are checked within. */
+  readonly tolerances: CheckTolerances;
   /** The list for play at this event: what is known of the head. */
   readonly listEntries: readonly ListEntry[];
   /** Markings owed on the clubs of this order. */
@@ -92,7 +98,7 @@ export interface OrderFacts {
 }
 
 /** How many clubs a bag holds after a set change; null for an order that changes no count. */
-function bagCount(bag: Bag, { clubs, out = [] }: BuildRequest): number | null {
+function bagCount(bag: Bag, { clubs, out }: BuildRequest): number | null {
   if (out.length === 0) {
     return null;
   }
@@ -164,6 +170,7 @@ export function orderFacts(reader: Reader, order: OrderRow, now: Instant): Order
     bringerUnsaid: awaits && request.broughtBy === null,
     bagCount: bag === null ? null : bagCount(bag, request),
     playedShafts: [...new Set((bag?.clubs ?? []).flatMap(({ shaftModel }) => shaftModel ?? []))],
+    tolerances: checkTolerances(reader),
     listEntries: order.state === "ready" ? listEntries(reader, order) : [],
     owed: owedMarkings(reader, order.playerId).filter((row) => request.clubs.some((club) => club === row.club)),
   };

@@ -2,7 +2,8 @@ import type { SpecClub } from "../../core/bag/specClub.ts";
 import { headReadOff } from "../../core/buildSheet/headReadOff.ts";
 import type { HeadModel, MeasuredHead, SleeveModel } from "../../core/buildSheet/parts.ts";
 import type { Hand } from "../../core/kinds.ts";
-import { headBySerial, modelsOf } from "../../db/repositories/stock.ts";
+import { headBySerial } from "../../db/repositories/heads.ts";
+import { modelsOf } from "../../db/repositories/partModels.ts";
 import type { Reader } from "../../db/write.ts";
 
 /**

@@ -1,6 +1,6 @@
 import type { ClubPlan } from "../../core/buildSheet/plan.ts";
 import type { Id } from "../../core/kinds.ts";
-import type { SheetPlan } from "../../db/repositories/orders.ts";
+import type { SheetPlan } from "../../db/repositories/sheetPlan.ts";
 
 /** Something a sheet takes from stock. A counted part without a place is taken wherever one is free. */
 export type PartTaken =

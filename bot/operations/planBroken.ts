@@ -4,6 +4,7 @@ import type { Reader } from "../../db/write.ts";
 import { finishedClubs } from "./finishedClubs.ts";
 import type { OrderToPlan, PlannedClub } from "./plannedClub.ts";
 import { clubsInSet, floorsAt, routeOfClub } from "./routeOfClub.ts";
+import { checkTolerances } from "./shopTolerances.ts";
 
 /** A club that broke: the nearest finished one, with where it is; a sheet without one offers a build. */
 export function planBroken(reader: Reader, { request, truckId, now }: OrderToPlan): readonly PlannedClub[] {
@@ -12,7 +13,7 @@ export function planBroken(reader: Reader, { request, truckId, now }: OrderToPla
   return request.clubs.map((club) => {
     const gamer = gamers.find((known) => known.club === club) ?? null;
     const all = finishedClubs(reader, request.player, club);
-    const [nearest] = gamer === null ? [] : rankTwins(gamer, all);
+    const [nearest] = gamer === null ? [] : rankTwins(gamer, all, { tolerances: checkTolerances(reader) });
     const finished = nearest?.twin ?? all[0] ?? null;
     const reference = finished?.club ?? gamer;
     const route = routeOfClub("broke", club, { plan: null, reference, clubsInSet: clubsInSet(request.clubs) }, floors);

@@ -7,10 +7,10 @@ import { resolveTarget } from "../../core/buildSheet/resolveTarget.ts";
 import { type ClubName, clubFamily, type Hand, type Id } from "../../core/kinds.ts";
 import { allotHeads } from "../../core/selection/allotHeads.ts";
 import type { HeadWanted } from "../../core/selection/headWanted.ts";
-import { defaultSelectionTolerances } from "../../core/selection/selectionTolerances.ts";
-import type { SheetPlan } from "../../db/repositories/orders.ts";
+import type { SelectionTolerances } from "../../core/selection/selectionTolerances.ts";
+import { partsInReach } from "../../db/repositories/partsInReach.ts";
 import { playerById } from "../../db/repositories/people.ts";
-import { partsInReach } from "../../db/repositories/stock.ts";
+import type { SheetPlan } from "../../db/repositories/sheetPlan.ts";
 import type { Reader } from "../../db/write.ts";
 import { orderWeight } from "./orderWeight.ts";
 import { ownHead } from "./ownHead.ts";
@@ -19,9 +19,10 @@ import type { OrderFault, OrderToPlan, PlannedClub } from "./plannedClub.ts";
 import { referenceOf } from "./referenceOf.ts";
 import { type RivalSheet, rivalSheets } from "./rivalSheets.ts";
 import { clubsInSet, floorsAt, routeOfClub } from "./routeOfClub.ts";
+import { selectionTolerances } from "./shopTolerances.ts";
 
 type PartsKind = ClubPlan["kind"];
-type Asked = OrderToPlan & { readonly kind: PartsKind };
+type Asked = OrderToPlan & { readonly kind: PartsKind; readonly tolerances: SelectionTolerances };
 
 /** One club to plan, as far as its words and its record say. */
 interface Wanted {
@@ -77,7 +78,7 @@ function planWanted(
     forGamer: asked.request.purpose !== "test",
     parts,
     allowances: defaultAllowances,
-    tolerances: defaultSelectionTolerances,
+    tolerances: asked.tolerances,
   });
   return result.kind === "planned" ? { plan: result.plan, faults: [] } : { plan: null, faults: result.faults };
 }
@@ -100,8 +101,7 @@ type Key = { readonly own: number } | { readonly rival: RivalSheet; readonly pla
  * A club's heads with what each costs it. What a gauge cannot tell apart costs the same, so that a standard mark, or less to
  * bend, is not given up for less than that; a confirmed sheet may get only what is no further from what was written.
  */
-function choicesOf({ choice, runnersUp }: ClubPlan, held: number | null): readonly HeadChoice[] {
-  const { scoreBand } = defaultSelectionTolerances;
+function choicesOf({ choice, runnersUp }: ClubPlan, held: number | null, { scoreBand }: SelectionTolerances): readonly HeadChoice[] {
   return [choice, ...runnersUp]
     .filter(({ score }) => held === null || score <= held + SCORE_SLACK)
     .map((one) => ({ ...one, score: Math.floor(one.score / scoreBand + SCORE_SLACK) * scoreBand }));
@@ -110,7 +110,7 @@ function choicesOf({ choice, runnersUp }: ClubPlan, held: number | null): readon
 const SCORE_SLACK = 1e-9;
 
 /** A rival's choices among all heads that are in play, its own included; null when its plan cannot be made any more. */
-function planRival({ sheet, plan }: RivalSheet, parts: PartsInReach, allottedHead: HeadId | null): ClubPlan | null {
+function planRival({ sheet, plan }: RivalSheet, { tolerances }: Asked, parts: PartsInReach, allottedHead: HeadId | null): ClubPlan | null {
   const { target, kind } = plan;
   const result = planClub({
     target,
@@ -121,7 +121,7 @@ function planRival({ sheet, plan }: RivalSheet, parts: PartsInReach, allottedHea
     forGamer: true,
     parts,
     allowances: defaultAllowances,
-    tolerances: defaultSelectionTolerances,
+    tolerances,
   });
   return result.kind === "planned" ? result.plan : null;
 }
@@ -136,7 +136,7 @@ const nothingAllotted: Allotted = { headOf: () => null, beside: () => ({}) };
 /** Which of the heads wanted by several open clubs goes to which, at the least total loss. */
 function allotted(asked: Asked, first: readonly (ClubPlan | null)[], rivals: readonly RivalSheet[], parts: PartsInReach): Allotted {
   const rivalPlans = rivals.flatMap((rival) => {
-    const plan = planRival(rival, parts, null);
+    const plan = planRival(rival, asked, parts, null);
     return plan === null ? [] : [{ rival, plan }];
   });
   const own = first.flatMap((plan, at) => (plan === null ? [] : [{ at, plan }]));
@@ -149,10 +149,10 @@ function allotted(asked: Asked, first: readonly (ClubPlan | null)[], rivals: rea
     ...rivalPlans.map(({ rival, plan }) => ({
       key: { rival, plan },
       weight: orderWeight(rival.order),
-      choices: choicesOf(plan, rival.order.state === "confirmed" ? rival.plan.choice.score : null),
+      choices: choicesOf(plan, rival.order.state === "confirmed" ? rival.plan.choice.score : null, asked.tolerances),
       held: rival.order.state === "confirmed" ? { headId: rival.plan.choice.head.id, score: rival.plan.choice.score } : null,
     })),
-    ...own.map(({ at, plan }) => ({ key: { own: at }, weight, choices: choicesOf(plan, null) })),
+    ...own.map(({ at, plan }) => ({ key: { own: at }, weight, choices: choicesOf(plan, null, asked.tolerances) })),
   ];
   const { allotted: all } = allotHeads(wanted);
   const byPlace = new Map(all.flatMap(({ key, choice }) => ("own" in key && choice !== null ? [[key.own, choice] as const] : [])));
@@ -160,7 +160,7 @@ function allotted(asked: Asked, first: readonly (ClubPlan | null)[], rivals: rea
   const moves = rivalsGet
     .filter(({ rival, choice }) => rival.order.state === "confirmed" && choice.head.id !== rival.plan.choice.head.id)
     .flatMap(({ rival, choice }) => {
-      const plan = planRival(rival, parts, choice.head.id);
+      const plan = planRival(rival, asked, parts, choice.head.id);
       return plan === null ? [] : [{ order: rival.order.id, version: rival.order.version, sheet: rival.sheet.id, number: rival.order.number, plan }];
     });
   const yieldsOf = (at: number): NonNullable<SheetPlan["yields"]> | null => {
@@ -176,7 +176,8 @@ function allotted(asked: Asked, first: readonly (ClubPlan | null)[], rivals: rea
 }
 
 /** A club from parts: new, with another head, or with another shaft; the heads of all open orders allotted together. */
-export function planParts(reader: Reader, asked: Asked): readonly PlannedClub[] {
+export function planParts(reader: Reader, order: OrderToPlan & { readonly kind: PartsKind }): readonly PlannedClub[] {
+  const asked: Asked = { ...order, tolerances: selectionTolerances(reader) };
   const { request, truckId, now, kind, replaces, headSerial } = asked;
   const hand = playerById(reader, request.player)?.hand ?? "right";
   const own = replaces === undefined ? [] : [replaces];

@@ -5,7 +5,7 @@ import type { ClubPlan, PlanFault } from "../../core/buildSheet/plan.ts";
 import type { TargetFault } from "../../core/buildSheet/resolveTarget.ts";
 import type { ServiceFault, ServicePlan } from "../../core/buildSheet/servicePlan.ts";
 import type { ClubName, Id, Instant } from "../../core/kinds.ts";
-import type { SheetPlan } from "../../db/repositories/orders.ts";
+import type { SheetPlan } from "../../db/repositories/sheetPlan.ts";
 
 export type OrderFault =
   | PlanFault

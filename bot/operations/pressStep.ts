@@ -1,5 +1,6 @@
 import type { Id, Instant } from "../../core/kinds.ts";
-import { changeOrder, changeStep, type OrderRow, type StepRow, sheetsOf, touchBench } from "../../db/repositories/orders.ts";
+import { changeOrder, type OrderRow, touchBench } from "../../db/repositories/orders.ts";
+import { changeStep, type StepRow, sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
 import { heldAgainst } from "./checkOfSheet.ts";
 import { layAside } from "./layAside.ts";

@@ -1,8 +1,12 @@
 import type { Id, Instant } from "../../core/kinds.ts";
-import type { OrderRow, SheetRow } from "../../db/repositories/orders.ts";
+import { takeHead } from "../../db/repositories/heads.ts";
+import { endReservations } from "../../db/repositories/holds.ts";
+import type { OrderRow } from "../../db/repositories/orders.ts";
+import { placeById } from "../../db/repositories/places.ts";
 import { oweToBin } from "../../db/repositories/replenishment.ts";
 import { takePiece } from "../../db/repositories/shaftPieces.ts";
-import { addStockEntry, endReservations, placeById, takeHead } from "../../db/repositories/stock.ts";
+import type { SheetRow } from "../../db/repositories/sheets.ts";
+import { addStockEntry } from "../../db/repositories/stock.ts";
 import type { Tx } from "../../db/write.ts";
 
 type By = { readonly personId: Id<"person">; readonly now: Instant };

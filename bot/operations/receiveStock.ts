@@ -1,6 +1,7 @@
 import type { Hand, Id } from "../../core/kinds.ts";
+import { addHead } from "../../db/repositories/heads.ts";
 import { owedToBins } from "../../db/repositories/replenishment.ts";
-import { addHead, addStockEntry } from "../../db/repositories/stock.ts";
+import { addStockEntry } from "../../db/repositories/stock.ts";
 import type { Tx } from "../../db/write.ts";
 import type { Receipt } from "../boundary/stock/readReceipt.ts";
 import { shownName } from "../boundary/stock/stockKnown.ts";

@@ -1,6 +1,7 @@
 import type { Id, Instant } from "../../core/kinds.ts";
-import { measuredOf, type SheetRow } from "../../db/repositories/orders.ts";
-import { addBend, headBySerial } from "../../db/repositories/stock.ts";
+import { addBend, headBySerial } from "../../db/repositories/heads.ts";
+import { measuredOf } from "../../db/repositories/measurements.ts";
+import type { SheetRow } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
 
 /** How far a reading went from found to left; null where one of the two was not read. */

@@ -1,8 +1,9 @@
 import type { SpecClub } from "../../core/bag/specClub.ts";
 import type { BuildRequest } from "../../core/buildSheet/buildRequest.ts";
 import type { ClubName, Id, Instant } from "../../core/kinds.ts";
-import { orderByNumber, sheetsOf } from "../../db/repositories/orders.ts";
+import { orderByNumber } from "../../db/repositories/orders.ts";
 import { currentEvent } from "../../db/repositories/people.ts";
+import { sheetsOf } from "../../db/repositories/sheets.ts";
 import { liveSpec } from "../../db/repositories/week.ts";
 import type { Reader } from "../../db/write.ts";
 import { clubOfSheet } from "./clubOfSheet.ts";

@@ -1,6 +1,7 @@
 import type { ClubPlan } from "../../core/buildSheet/plan.ts";
 import { type Id, type Instant, instant } from "../../core/kinds.ts";
-import { type OrderRow, ordersIn, type SheetRow, sheetsOf } from "../../db/repositories/orders.ts";
+import { type OrderRow, ordersIn } from "../../db/repositories/orders.ts";
+import { type SheetRow, sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Reader } from "../../db/write.ts";
 
 /** A sheet of another open order that wants a head of the same model and hand. */

@@ -4,13 +4,13 @@ import { note } from "./card.ts";
 /** A club off what was written, taken as it is by the player. */
 export const acceptedNote = (number: number): Reply => note("order.accepted", `${number} accepted as measured: ready to hand over`, "good");
 
-/** The reason is the player's, in his words; it is kept. */
+/** The reason is the player's own; it is kept. */
 export const acceptForm = (order: { readonly id: number; readonly number: number; readonly version: number }): Reply => ({
   kind: "form",
   form: {
     title: `${order.number}: the player takes it as it is`,
     action: { command: "order accept", subject: `order:${order.id}`, version: order.version },
-    parts: [{ name: "reason", label: "Why, in his words", items: [], required: true, value: "" }],
+    parts: [{ name: "reason", label: "Why, in the player's words", items: [], required: true, value: "" }],
   },
 });
 

@@ -1,5 +1,5 @@
 import type { Line } from "../chat/types.ts";
-import type { ClubFacts } from "../operations/orderFacts.ts";
+import type { ClubFacts, OrderFacts } from "../operations/orderFacts.ts";
 import { line } from "./card.ts";
 import { clubWords, shown } from "./shown.ts";
 
@@ -13,15 +13,19 @@ export function whereWords({ where }: Finished): string {
     case "ready":
       return `ready in truck ${where.truck}, order ${where.order}`;
     case "out":
-      return `out with him on test, order ${where.order}`;
+      return `out with the player on test, order ${where.order}`;
   }
 }
 
-/** In a round the nearest finished club comes first; whether it may be replaced is for the referee. */
-export function brokenLines({ club, finished }: ClubFacts): readonly Line[] {
+/** In a round the nearest finished club comes first; whether it may be replaced is for the referee. Of other work there is none. */
+export function brokenLines({ kind, player, state }: OrderFacts, { club, finished }: ClubFacts): readonly Line[] {
+  if (kind !== "broke") {
+    return [];
+  }
   const referee = line("Whether a broken club may be replaced: ask the referee");
   if (finished === null) {
-    return [line({ strong: `No finished ${clubWords(club)} of his` }), line("Build one: press it below"), referee];
+    const build = state === "draft" ? [line("Build one: press it below")] : [];
+    return [line({ strong: `No finished ${clubWords(club)} of ${player}` }), ...build, referee];
   }
   const { squaredLoftDeg, lengthMm, swingWeightPoints } = finished.club;
   const reads = [

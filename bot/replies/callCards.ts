@@ -2,6 +2,7 @@ import type { Instant } from "../../core/kinds.ts";
 import type { Button, Card, Line } from "../chat/types.ts";
 import type { OrderFacts } from "../operations/orderFacts.ts";
 import { card, line } from "./card.ts";
+import { canGo } from "./orderButtons.ts";
 import { orderTitle } from "./orderTitle.ts";
 import { timeText } from "./shown.ts";
 
@@ -13,13 +14,27 @@ const button = (facts: OrderFacts, label: string, command: string, argument?: st
   action: { command, subject: `order:${facts.order}`, version: facts.version, ...(argument === undefined ? {} : { argument }) },
 });
 
+/** What a draft left alone waits for. */
+function nudgeWords(facts: OrderFacts): string {
+  if (canGo(facts)) {
+    return "nothing is held and nobody builds it before you press Go";
+  }
+  return facts.kind === "broke" && facts.faults.length === 0
+    ? "there is no finished one: press Build one, or drop it"
+    : "it cannot be built as written: its post says why. Change it or drop it";
+}
+
 export const nudgeCard = (facts: OrderFacts): Card =>
   card({
     kind: "call.nudge",
     title: `${orderTitle(facts)} is still a draft`,
     tone: "attention",
-    lines: [called(facts, "nothing is held and nobody builds it before you press Go")],
-    buttons: [...(facts.faults.length === 0 ? [button(facts, "Go", "order confirm")] : []), button(facts, "Drop", "order drop")],
+    lines: [called(facts, nudgeWords(facts))],
+    buttons: [
+      ...(canGo(facts) ? [button(facts, "Go", "order confirm")] : []),
+      ...(facts.kind === "broke" ? [button(facts, "Build one", "order build")] : []),
+      button(facts, "Drop", "order drop"),
+    ],
     data: { orderNumber: facts.number },
   });
 

@@ -44,9 +44,12 @@ export function stepCautions(order: OrderFacts, club: ClubFacts, step: StepKind)
   return isCold ? [] : cautionsFor(step, atHand(step, order, club)).map(({ code }) => cautionWords[code]);
 }
 
+/** States in which somebody works at it, or soon will. */
+const atWork: readonly OrderFacts["state"][] = ["confirmed", "building", "finalCheck"];
+
 /** The cautions of the next step that has any, in one line; none once nothing is left to do. */
 export function cautionLine(order: OrderFacts): readonly Line[] {
-  if (order.state === "ready") return [];
+  if (!atWork.includes(order.state)) return [];
   for (const club of order.clubs) {
     for (const { route, state } of club.steps) {
       const words = state === "todo" || state === "running" ? stepCautions(order, club, route.kind) : [];

@@ -1,6 +1,6 @@
 import type { ClubPlan } from "../../core/buildSheet/plan.ts";
 import type { Line } from "../chat/types.ts";
-import type { ClubFacts } from "../operations/orderFacts.ts";
+import type { ClubFacts, OrderFacts } from "../operations/orderFacts.ts";
 import { bendWords } from "./bendWords.ts";
 import { brokenLines } from "./brokenLines.ts";
 import { line } from "./card.ts";
@@ -59,23 +59,23 @@ const yieldsLine = ({ yields }: ClubFacts): readonly Line[] =>
   yields === null ? [] : [line(`Head ${yields.serial} is nearer, and goes to ${yields.toOrder}`)];
 
 /** What one club is built from or has done to it, and what it comes to. */
-export function clubLines(club: ClubFacts): readonly Line[] {
+export function clubLines(facts: OrderFacts, club: ClubFacts): readonly Line[] {
   const { plan, service } = club;
   if (plan !== null) {
     return [...partsLine(plan), headLine(club, plan), ...predictedLine(plan), ...headRemedies(plan), ...yieldsLine(club)];
   }
-  return service === null ? brokenLines(club) : serviceLines(service);
+  return service === null ? brokenLines(facts, club) : serviceLines(service);
 }
 
 /** One line a club, for an order of many. */
-export function clubRow(club: ClubFacts): readonly Line[] {
-  const { plan, service, finished } = club;
+export function clubRow(facts: OrderFacts, club: ClubFacts): readonly Line[] {
+  const { plan, service } = club;
   const name = { strong: sheetName(club) };
   if (service !== null) {
     return [line(name, ` ${serviceShort(service)}`)];
   }
   if (plan === null) {
-    return finished === null ? [] : brokenLines(club);
+    return brokenLines(facts, club);
   }
   const { head, attitude } = plan.choice;
   const misses = missWords(plan);

@@ -14,7 +14,12 @@ export function deadlineNote(deadline: Exclude<Deadline, { kind: "none" } | { ki
     case "past":
       return note("ask", `by ${timeText(deadline.at, now, zone)} has passed`, "attention", "Send it with a later time, or now. Nothing was ordered.");
     case "no-tee-time":
-      return note("ask", "No tee time is on record for him", "attention", "Write by with a clock time, such as by 14:30. Nothing was ordered.");
+      return note(
+        "ask",
+        "No tee time is on record for this player",
+        "attention",
+        "Write by with a clock time, such as by 14:30. Nothing was ordered.",
+      );
     case "after-roll-out":
       return note(
         "ask",
@@ -32,7 +37,7 @@ export function sameOrderNote(number: number, post: number): Reply {
       kind: "ask",
       title: `Same as ${number}?`,
       tone: "attention",
-      lines: [line(`${number} asks for the very same. Press only if he wants another one.`)],
+      lines: [line(`${number} asks for the very same. Press only if another one is wanted.`)],
       buttons: [
         { label: "Another one", weight: "plain", action: { command: "order mend", subject: `post:${post}`, version: 0, argument: "anyway" } },
       ],

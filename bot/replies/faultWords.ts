@@ -1,5 +1,5 @@
 import type { Shortage } from "../../core/buildSheet/plan.ts";
-import type { ClubFault } from "../operations/orderFacts.ts";
+import type { OrderFacts } from "../operations/orderFacts.ts";
 import type { OrderFault } from "../operations/plannedClub.ts";
 import { clubWords, sheetName, shown } from "./shown.ts";
 
@@ -78,10 +78,10 @@ function shortageWords({ part, wanted, nearest, unfit = [], elsewhere = [], alik
 }
 
 /** Why an order cannot be built or done as written, with what would do. */
-export function faultWords(fault: OrderFault): string {
+export function faultWords(fault: OrderFault, leans = false): string {
   switch (fault.code) {
     case "missing":
-      return `Still needed: ${words(fault.quantities)}. Or add: like gamer`;
+      return `Still needed: ${words(fault.quantities)}${leans ? "" : ". Or add: like gamer"}`;
     case "short":
       return fault.shortages.map(shortageWords).join("; ");
     case "shaft-too-short":
@@ -103,7 +103,7 @@ export function faultWords(fault: OrderFault): string {
     case "no-reference":
       return `No ${fault.from === "order" ? "such order" : fault.from} ${clubWords(fault.club)} on record: write the values`;
     case "no-such-club":
-      return `No ${clubWords(fault.club)} of his on record with a head that is known: check it first, or build a new one`;
+      return `No ${clubWords(fault.club)} on record with a head that is known: check it first, or build a new one`;
     case "nothing-asked":
       return `Still needed: ${kindDoes[fault.kind] ?? "what to do"}`;
     case "no-sleeve":
@@ -140,10 +140,10 @@ function bounceWords(fault: Extract<OrderFault, { readonly code: "bounce-goes-wi
 }
 
 /** The faults of an order: of several clubs each says whose it is, alike ones said once. */
-export function faultLines(faults: readonly ClubFault[], several: boolean): readonly string[] {
+export function faultLines({ faults, request }: Pick<OrderFacts, "faults" | "request">, several: boolean): readonly string[] {
   const byWords = new Map<string, string[]>();
   for (const { club, copy, fault } of faults) {
-    const said = faultWords(fault);
+    const said = faultWords(fault, request.like !== null);
     byWords.set(said, [...(byWords.get(said) ?? []), sheetName({ club, copy })]);
   }
   return [...byWords].map(([said, clubs]) => (several ? `${[...new Set(clubs)].join(", ")}: ${said}` : said));

@@ -11,7 +11,7 @@ const actOn =
   };
 
 /** Nothing keeps the draft from being confirmed: of a broken club, a finished one is there. */
-const canGo = ({ faults, kind, clubs }: OrderFacts): boolean =>
+export const canGo = ({ faults, kind, clubs }: OrderFacts): boolean =>
   faults.length === 0 && (kind !== "broke" || clubs.every(({ finished }) => finished !== null));
 
 function draftButtons(facts: OrderFacts, act: Act): readonly Button[] {

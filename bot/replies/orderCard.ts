@@ -1,3 +1,4 @@
+import type { Clauses } from "../../core/buildSheet/buildRequest.ts";
 import type { Instant } from "../../core/kinds.ts";
 import type { Card, Line } from "../chat/types.ts";
 import type { OrderFacts } from "../operations/orderFacts.ts";
@@ -12,20 +13,51 @@ import { stateLines } from "./stateLines.ts";
 import { stateWords } from "./stateWords.ts";
 import { timesLine } from "./timesLine.ts";
 
-/** What was written, and only that. */
-function wroteLine(facts: OrderFacts): Line {
-  const written = Object.values(facts.request.clauses).flatMap((wish) => (wish === undefined ? [] : [wish.asWritten]));
+/** What a bare number or word was written of; a loft and a length say it themselves. */
+const writtenOf: Readonly<Partial<Record<keyof Clauses, string>>> = {
+  stampedLoftDeg: "stamped",
+  seatedLieDeg: "lie",
+  soledFaceDeg: "face",
+  bounceDeg: "bounce",
+  grind: "grind",
+  totalMassG: "total",
+  headMassG: "head weight",
+  tipTrimMm: "tip",
+  stamp: "stamp",
+  logo: "logo",
+  wraps: "wraps",
+};
+
+/** A number alone, or one word: it does not say what it is of. */
+const isBare = (text: string): boolean => /^(?:[\d.,/\s]+|\p{L}[\p{L}-]*)$/u.test(text);
+
+/** What was written, and only that; a text to stamp stands in the work itself. */
+function wroteLine(facts: OrderFacts): readonly Line[] {
+  const written = Object.entries(facts.request.clauses).flatMap(([name, wish]) => {
+    const of = writtenOf[name as keyof Clauses];
+    const isInTheWork = name === "stamp" && facts.clubs.some(({ service }) => service?.kind === "stamp");
+    if (wish === undefined || isInTheWork) return [];
+    return [of !== undefined && (isBare(wish.asWritten) || name === "stamp") ? `${of} ${wish.asWritten}` : wish.asWritten];
+  });
   const like =
     facts.request.like === null ? [] : [`like ${facts.request.like.from === "order" ? facts.request.like.number : facts.request.like.from}`];
   const all = [...written, ...like];
-  return line(all.length === 0 ? "Wrote no values" : `Wrote ${all.join(", ")}`);
+  return all.length === 0 ? [] : [line(`Wrote ${all.join(", ")}`)];
+}
+
+/** What is wrong, or what is ground, stands in the work itself. */
+function noteField({ clubs, request: { note } }: OrderFacts): Card["fields"] {
+  const isInTheWork = clubs.some(
+    ({ service }) => (service?.kind === "repair" && service.complaint === note) || (service?.kind === "grind" && service.note === note),
+  );
+  return note === null || isInTheWork ? [] : [{ label: "Note", value: line(note) }];
 }
 
 /** A trial starts from a shaft the player has played. */
 function startWords({ clubs, playedShafts, request }: OrderFacts): string {
   const shaft = clubs[0]?.plan?.shaft?.model.name;
   const isNew = request.purpose === "test" && shaft !== undefined && playedShafts.length > 0 && !playedShafts.includes(shaft);
-  return isNew ? ", and starts from a shaft he has played" : "";
+  return isNew ? ", and starts from a shaft the player has played" : "";
 }
 
 /** The order's own post: it is edited in place through the order's life. */
@@ -38,7 +70,7 @@ export function orderCard(facts: OrderFacts, now: Instant): Card {
     kind: `order.${state}`,
     title: `${orderTitle(facts)}${purpose} · ${stateWords[state]}${facts.heldReason === null ? "" : ", held"}`,
     tone,
-    lines: [wroteLine(facts), ...clubsLines(facts), ...timesLine(facts, now), ...stateLines(facts)],
+    lines: [...wroteLine(facts), ...clubsLines(facts), ...timesLine(facts, now), ...stateLines(facts)],
     fields: [
       { label: "Posted by", value: line(facts.postedBy.name) },
       ...(changes.length > 1
@@ -51,7 +83,7 @@ export function orderCard(facts: OrderFacts, now: Instant): Card {
             },
           ]
         : []),
-      ...(facts.request.note === null ? [] : [{ label: "Note", value: line(facts.request.note) }]),
+      ...noteField(facts),
     ],
     buttons: orderButtons(facts),
     data: orderData(facts),

@@ -9,7 +9,7 @@ export const LEAST_LEAD_G = 0.25;
 /** What is set by hand and cannot be seen once the glue has set. */
 export function orientationWords({ grip, logo }: ClubPlan): string {
   const rib = grip === null ? "" : grip.model.rib ? ", rib in line" : ", no rib";
-  return `logo ${logo ?? "as he plays it: ask"}${rib}`;
+  return `logo ${logo ?? "as played: ask"}${rib}`;
 }
 
 /** Setting and orientation in one line. */

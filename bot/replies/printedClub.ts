@@ -39,7 +39,7 @@ function cellsOf(facts: OrderFacts, club: ClubFacts): Cells {
   if (plan !== null) {
     return builtCells(facts, club, plan);
   }
-  return service?.kind === "check" ? {} : { Work: service === null ? brokenLines(club).map(inPrint).join("; ") : serviceShort(service) };
+  return service?.kind === "check" ? {} : { Work: service === null ? brokenLines(facts, club).map(inPrint).join("; ") : serviceShort(service) };
 }
 
 const builtLead = (plan: ClubPlan): readonly Labelled[] => [
@@ -76,7 +76,7 @@ export function printedClub(facts: OrderFacts, club: ClubFacts): PrintedClub {
   const cells = cellsOf(facts, club);
   const work =
     plan === null
-      ? workedOn(service === null ? brokenLines(club) : serviceLines(service))
+      ? workedOn(service === null ? brokenLines(facts, club) : serviceLines(service))
       : {
           setting: labelled("Sleeve, set first", `${plan.choice.mark ?? "none: bonded"}${bendWords(plan.choice)}`),
           lead: builtLead(plan),

@@ -1,4 +1,4 @@
-import { type CheckedQuantity, checkedQuantities, defaultCheckTolerances } from "../../core/bag/checkTolerances.ts";
+import { type CheckedQuantity, type CheckTolerances, checkedQuantities } from "../../core/bag/checkTolerances.ts";
 import { mustBeMeasured } from "../../core/buildSheet/mustBeMeasured.ts";
 import type { ClubPlan } from "../../core/buildSheet/plan.ts";
 import { serviceCheck } from "../../core/buildSheet/serviceCheck.ts";
@@ -34,8 +34,8 @@ function wantedOf({ plan, service }: ClubFacts): Wanted | null {
   return { written: target, planned, listed };
 }
 
-function toleranceWords(quantity: CheckedQuantity): string {
-  const { tolerance } = defaultCheckTolerances[quantity];
+function toleranceWords(quantity: CheckedQuantity, tolerances: CheckTolerances): string {
+  const { tolerance } = tolerances[quantity];
   if (quantity === "lengthMm") {
     return `± ${inchesAsFraction(millimetres(tolerance))} in`;
   }
@@ -44,7 +44,7 @@ function toleranceWords(quantity: CheckedQuantity): string {
 }
 
 /** What a club is measured in: what its kind of work asks for, what was written, and what was read already. */
-export function printedTargets({ kind, request }: OrderFacts, club: ClubFacts): readonly PrintedTarget[] {
+export function printedTargets({ kind, request, tolerances }: OrderFacts, club: ClubFacts): readonly PrintedTarget[] {
   const wanted = wantedOf(club);
   if (wanted === null) {
     return [];
@@ -64,7 +64,7 @@ export function printedTargets({ kind, request }: OrderFacts, club: ClubFacts): 
       return {
         what: checkWord(quantity),
         wanted: value === null ? "" : readingText(quantity, value),
-        tolerance: value === null ? "" : toleranceWords(quantity),
+        tolerance: value === null ? "" : toleranceWords(quantity, tolerances),
         measured: got === null ? null : readingText(quantity, got),
       };
     }),

@@ -54,7 +54,7 @@ function regripLines(plan: RegripPlan): readonly Line[] {
       : [line(`Swing weight ${signed(swingWeightChangePoints)} points, total ${signed(massChangeG)} g`)];
   return [
     line({ strong: `Grip ${grip.model.name}${wraps > 0 ? ` +${wraps}` : ""}` }, `, ${grip.place}`),
-    line(`${rib ? "With rib" : "No rib"}, logo ${logo ?? "as he plays it: ask"}`),
+    line(`${rib ? "With rib" : "No rib"}, logo ${logo ?? "as played: ask"}`),
     ...(plan.coreMismatch === true && plan.buttOverCoreMm !== null
       ? [line(`Core and butt are ${shown.angle(Math.abs(plan.buttOverCoreMm))} mm apart: it comes out off its size`)]
       : []),

@@ -48,10 +48,23 @@ function shortLine(club: ClubFacts): Line {
   return line(name, ` ${parts.join(", ")}`);
 }
 
-function workLines({ clubs }: OrderFacts): readonly Line[] {
+/** A sheet whose order is no longer to be built: what a technician does about it. */
+function stoppedLines({ state }: OrderFacts): readonly Line[] {
+  switch (state) {
+    case "draft":
+      return [line({ strong: "Stop: its rep changes it. Cut and glue nothing before the next Go" })];
+    case "withdrawn":
+      return [line({ strong: "Stop: withdrawn" })];
+    default:
+      return [];
+  }
+}
+
+function workLines(facts: OrderFacts): readonly Line[] {
+  const { clubs } = facts;
   const [only, ...others] = clubs;
   if (only !== undefined && others.length === 0) {
-    return only.plan !== null ? builtLines(only, only.plan) : only.service !== null ? serviceLines(only.service) : brokenLines(only);
+    return only.plan !== null ? builtLines(only, only.plan) : only.service !== null ? serviceLines(only.service) : brokenLines(facts, only);
   }
   const shared = [
     ...new Set(clubs.flatMap(({ plan }) => (plan?.shaft == null || plan.grip === null ? [] : [`${plan.shaft.model.name}; ${plan.grip.model.name}`]))),
@@ -95,6 +108,9 @@ function askLines(facts: OrderFacts): readonly Line[] {
   return typed.length === 0 ? [] : [line(`Type what the gauge says: measured ${facts.number} ${typed.join(", ")}`)];
 }
 
+/** Looked at, and as written. */
+const seenAs = (check: ClubFacts["check"], look: string): boolean => check?.looks.some((row) => row.look === look && row.verdict === "same") ?? false;
+
 function buttonsOf(facts: OrderFacts): readonly Button[] {
   const act = (label: string, command: string, weight: Button["weight"] = "plain"): Button => ({
     label,
@@ -106,7 +122,7 @@ function buttonsOf(facts: OrderFacts): readonly Button[] {
   }
   const print = act("Print", "order print");
   const glues = facts.clubs.some((club) => club.steps.some((step) => step.kind === "bondSet" && step.state === "todo"));
-  const looks = facts.clubs.some(({ looksWanted }) => Object.keys(looksWanted).length > 0);
+  const looks = facts.clubs.some(({ looksWanted, check }) => Object.keys(looksWanted).some((look) => !seenAs(check, look)));
   switch (facts.state) {
     case "confirmed":
       return [
@@ -130,7 +146,7 @@ export function sheetCard(facts: OrderFacts, now: Instant): Card {
   return card({
     kind: "sheet",
     title: `${orderTitle(facts)} · sheet · ${stateWords[facts.state]}${facts.heldReason === null ? "" : `, held: ${facts.heldReason}`}${due}`,
-    lines: [...workLines(facts), ...checksOf(facts), ...cautionLine(facts), ...askLines(facts)],
+    lines: [...stoppedLines(facts), ...workLines(facts), ...checksOf(facts), ...cautionLine(facts), ...askLines(facts)],
     fields: facts.clubs.map((club) => ({
       label: sheetName(club),
       value: line(`${club.steps.filter((step) => step.state === "done").length} of ${club.steps.length} steps done`),

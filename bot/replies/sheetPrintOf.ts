@@ -31,7 +31,7 @@ function firstOf(facts: OrderFacts): readonly string[] {
     ...(facts.state === "draft" ? ["Draft: nothing is held for it yet, do not cut"] : []),
     ...(facts.heldReason === null ? [] : [`Held: ${facts.heldReason}`]),
     ...(facts.awaitsClub ? [`The ${facts.clubs.length === 1 ? "club is" : "clubs are"} not in the truck yet`] : []),
-    ...faultLines(facts.faults, facts.clubs.length > 1),
+    ...faultLines(facts, facts.clubs.length > 1),
   ];
 }
 

@@ -34,7 +34,7 @@ function bagLines({ bagCount, request }: OrderFacts): readonly Line[] {
   if (bagCount === null) {
     return [];
   }
-  const out = `Out: ${(request.out ?? []).map(clubWords).join(", ")}`;
+  const out = `Out: ${request.out.map(clubWords).join(", ")}`;
   return [line(bagCount === FULL_BAG ? `${out}; the bag stays at ${FULL_BAG}` : `${out}; that makes ${bagCount} clubs, not ${FULL_BAG}`)];
 }
 

@@ -3,6 +3,7 @@ import type { Instant } from "../../core/kinds.ts";
 import type { Line } from "../chat/types.ts";
 import type { OrderFacts } from "../operations/orderFacts.ts";
 import { line } from "./card.ts";
+import { canGo } from "./orderButtons.ts";
 import { plural, timeText } from "./shown.ts";
 
 const stepsOf = (facts: OrderFacts): readonly RouteStep[] => facts.clubs.flatMap(({ steps }) => steps.map(({ route }) => route));
@@ -15,26 +16,34 @@ function waitsWords(facts: OrderFacts): string {
   return longest < 1 ? "" : ` and ${plural(Math.round(longest), "minute")} of setting`;
 }
 
+/** Glue or a grip that sets: only then is in hand not yet ready for full swings. */
+const sets = (facts: OrderFacts): boolean => stepsOf(facts).some(({ kind }) => kind === "bondSet" || kind === "gripSet");
+
+function noTimeWords(facts: OrderFacts): string {
+  const work = Math.round(handsOnMin(facts));
+  return facts.awaitsClub
+    ? `No time before the club is in the truck; then about ${plural(work, "minute")} of work${waitsWords(facts)}`
+    : "No promise before the truck leaves";
+}
+
 /** When it is in hand and what is promised, or why no time can be said. */
 export function timesLine(facts: OrderFacts, now: Instant): readonly Line[] {
   const { likelyAt, promiseAt, playableAt, zone, byAt } = facts;
-  if (["closed", "withdrawn", "outWithPlayer"].includes(facts.state)) {
+  const isBlocked = facts.state === "draft" && !canGo(facts);
+  if (isBlocked || ["closed", "withdrawn", "outWithPlayer"].includes(facts.state)) {
     return [];
   }
-  if (promiseAt === null) {
-    const work = Math.round(handsOnMin(facts));
-    return [
-      line(
-        facts.heldReason !== null
-          ? "No time while held"
-          : facts.awaitsClub
-            ? `No time before the club is in the truck; then about ${plural(work, "minute")} of work${waitsWords(facts)}`
-            : "No promise before the truck leaves",
-      ),
-    ];
+  const wanted = byAt === null ? "" : `; wanted by ${timeText(byAt, now, zone)}`;
+  if (facts.heldReason !== null) {
+    return [line(`No time while held${promiseAt === null ? "" : `; promised ${timeText(promiseAt, now, zone)}`}${wanted}`)];
   }
-  const late = byAt !== null && promiseAt > byAt ? `, after your ${timeText(byAt, now, zone)}` : "";
-  const playable = playableAt !== null && playableAt > promiseAt ? `, full swings ${timeText(playableAt, now, zone)}` : "";
+  if (promiseAt === null) {
+    return [line(`${noTimeWords(facts)}${wanted}`)];
+  }
+  const after = byAt !== null && promiseAt > byAt ? `, after your ${timeText(byAt, now, zone)}` : "";
+  const playable = playableAt !== null && playableAt > promiseAt && sets(facts) ? `, full swings ${timeText(playableAt, now, zone)}` : "";
   const likely = likelyAt === null ? "" : `In hand ${timeText(likelyAt, now, zone)}, `;
-  return [line(`${likely}promise ${timeText(promiseAt, now, zone)}${late}${playable}`)];
+  const isLate = likelyAt !== null && likelyAt > promiseAt;
+  const promise = `${isLate ? "late: promised" : "promise"} ${timeText(promiseAt, now, zone)}`;
+  return [line(`${likely}${promise}${after}${playable}${after === "" ? wanted : ""}`)];
 }

@@ -1,35 +1,20 @@
-import { and, asc, eq, isNull, or, type SQL, sql } from "drizzle-orm";
+import { and, asc, eq, isNull, or } from "drizzle-orm";
 import { alias } from "drizzle-orm/sqlite-core";
 import type { ShaftModel, ShaftPiece, SleeveModel } from "../../core/buildSheet/parts.ts";
 import type { Id } from "../../core/kinds.ts";
 import { millimetres } from "../../core/quantity/units.ts";
 import { partModel, place, reservation, shaftPiece } from "../schema/stock.ts";
 import type { Reader, Tx } from "../write.ts";
-
-interface PieceReach {
-  readonly truckId: Id<"truck">;
-  readonly playerId: Id<"player">;
-  /** Orders whose own holds do not count: they are being planned anew. */
-  readonly pastOrders?: readonly Id<"order">[];
-}
-
-type ModelRow = typeof partModel.$inferSelect;
-
-const modelOf = <M>({ id, name, facts }: ModelRow): M => ({ ...JSON.parse(facts), id, name }) as M;
-
-/** No open sheet holds it, those of the orders looked past aside. */
-function isFree(pastOrders: readonly Id<"order">[]): SQL {
-  const past = pastOrders.length === 0 ? sql`` : sql` AND s.order_id NOT IN (${sql.join([...pastOrders], sql`, `)})`;
-  const held = sql`SELECT 1 FROM ${reservation} r JOIN sheet s ON s.id = r.sheet_id WHERE r.piece_id = ${shaftPiece.id} AND r.state = 'held'${past}`;
-  return sql`NOT EXISTS (${held})`;
-}
+import { counting } from "./holds.ts";
+import { factsOf } from "./partModels.ts";
+import type { Reach } from "./reach.ts";
 
 /**
  * Reads the prepared shafts a truck can build with now: neither held nor retired, in this truck, and in nobody else's bin.
  *
  * @param reach - the truck that builds, whose club it is, and the orders whose own holds do not count
  */
-export function piecesInReach(reader: Reader, { truckId, playerId, pastOrders = [] }: PieceReach): readonly ShaftPiece[] {
+export function piecesInReach(reader: Reader, { truckId, playerId, pastOrders }: Reach): readonly ShaftPiece[] {
   const sleeve = alias(partModel, "sleeve");
   return reader
     .select({ piece: shaftPiece, model: partModel, sleeve, place })
@@ -37,17 +22,18 @@ export function piecesInReach(reader: Reader, { truckId, playerId, pastOrders = 
     .innerJoin(partModel, eq(partModel.id, shaftPiece.modelId))
     .innerJoin(place, eq(place.id, shaftPiece.placeId))
     .leftJoin(sleeve, eq(sleeve.id, shaftPiece.sleeveModelId))
+    .leftJoin(reservation, and(eq(reservation.pieceId, shaftPiece.id), counting(pastOrders)))
     .where(
-      and(eq(place.truckId, truckId), isNull(shaftPiece.retiredAt), or(isNull(place.playerId), eq(place.playerId, playerId)), isFree(pastOrders)),
+      and(eq(place.truckId, truckId), isNull(shaftPiece.retiredAt), or(isNull(place.playerId), eq(place.playerId, playerId)), isNull(reservation.id)),
     )
     .orderBy(asc(shaftPiece.id))
     .all()
     .map((row) => ({
       id: row.piece.id,
-      model: modelOf<ShaftModel>(row.model),
+      model: factsOf<ShaftModel>(row.model),
       state: row.piece.state,
       tipTrimMm: millimetres(row.piece.tipTrimMm),
-      sleeve: row.sleeve === null ? null : modelOf<SleeveModel>(row.sleeve),
+      sleeve: row.sleeve === null ? null : factsOf<SleeveModel>(row.sleeve),
       logo: row.piece.logo,
       cutLengthMm: row.piece.cutLengthMm === null ? null : millimetres(row.piece.cutLengthMm),
       place: row.place.label,

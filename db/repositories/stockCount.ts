@@ -4,14 +4,9 @@ import { buildOrder, sheet } from "../schema/orders.ts";
 import { truck } from "../schema/people.ts";
 import { head, partModel, place, reservation, shaftPiece, stockEntry } from "../schema/stock.ts";
 import type { Reader } from "../write.ts";
-
-type PlaceRow = typeof place.$inferSelect;
-type PartModelRow = typeof partModel.$inferSelect;
-
-/** Lists the places of a truck, oldest first. */
-export function placesIn(reader: Reader, truckId: Id<"truck">): readonly PlaceRow[] {
-  return reader.select().from(place).where(eq(place.truckId, truckId)).orderBy(asc(place.id)).all();
-}
+import { counting } from "./holds.ts";
+import type { PartModelRow } from "./partModels.ts";
+import type { PlaceRow } from "./places.ts";
 
 /** So many of a counted part in a place: all that lie there, and how many of them open sheets hold. */
 export interface PartLying {
@@ -22,12 +17,16 @@ export interface PartLying {
   readonly held: number;
 }
 
-/** Lists every counted part where it lies or is held, in any truck and at home base; what has run out is left out. */
-export function partsLying(reader: Reader): readonly PartLying[] {
+/**
+ * Lists every counted part where it lies or is held, in any truck and at home base; what has run out is left out.
+ *
+ * @param pastOrders - orders whose own holds do not count
+ */
+export function partsLying(reader: Reader, pastOrders: readonly Id<"order">[] = []): readonly PartLying[] {
   const holds = reader
     .select({ modelId: reservation.partModelId, placeId: reservation.placeId, quantity: sum(reservation.quantity) })
     .from(reservation)
-    .where(eq(reservation.state, "held"))
+    .where(counting(pastOrders))
     .groupBy(reservation.partModelId, reservation.placeId)
     .all();
   const held = new Map(holds.map(({ modelId, placeId, quantity }) => [`${modelId} ${placeId}`, Number(quantity)]));

@@ -120,3 +120,15 @@ export const meta = sqliteTable("meta", {
   key: text("key").primaryKey(),
   value: text("value").notNull(),
 });
+
+/** Shop data the lead has changed: a typed default of core stands where there is no row. */
+export const setting = sqliteTable(
+  "setting",
+  {
+    name: text("name").primaryKey(),
+    value: text("value").notNull(),
+    personId: integer("person_id").$type<Id<"person">>().notNull(),
+    at: integer("at").$type<Instant>().notNull(),
+  },
+  (table) => [check("setting_value_json", sql`json_valid(${table.value})`)],
+);

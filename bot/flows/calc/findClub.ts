@@ -1,7 +1,7 @@
 import type { SpecClub } from "../../../core/bag/specClub.ts";
 import type { Hand } from "../../../core/kinds.ts";
-import { sheetsOf } from "../../../db/repositories/orders.ts";
 import { playerById } from "../../../db/repositories/people.ts";
+import { sheetsOf } from "../../../db/repositories/sheets.ts";
 import { liveSpec } from "../../../db/repositories/week.ts";
 import type { ClubRef } from "../../boundary/calc/clubRefAt.ts";
 import type { Understood } from "../../boundary/calc/fields.ts";

@@ -1,4 +1,3 @@
-import { defaultCheckTolerances } from "../../../core/bag/checkTolerances.ts";
 import { compareClubs } from "../../../core/bag/compareClubs.ts";
 import type { SpecClub } from "../../../core/bag/specClub.ts";
 import type { ClubRef } from "../../boundary/calc/clubRefAt.ts";
@@ -6,6 +5,7 @@ import { assumed } from "../../boundary/calc/fields.ts";
 import { type MatchQuestion, readMatch } from "../../boundary/calc/readMatch.ts";
 import type { Context } from "../../chat/context.ts";
 import type { Reply } from "../../chat/types.ts";
+import { checkTolerances } from "../../operations/shopTolerances.ts";
 import { noTwinReply } from "../../replies/calc/bagRefusals.ts";
 import { calcFaultsReply } from "../../replies/calc/calcFaultsReply.ts";
 import { lengthWords } from "../../replies/calc/calcNumbers.ts";
@@ -83,8 +83,8 @@ const comparedClub = ({ shown: said, hand, ref, club: { measuredAt, gauge } }: N
   gauge,
 });
 
-function compared(one: SpecClub, other: SpecClub, { actor, now }: Context): Pick<MatchFacts, "unit" | "now" | "comparison" | "parts"> {
-  const comparison = compareClubs(one, other, defaultCheckTolerances);
+function compared(one: SpecClub, other: SpecClub, { actor, now, read }: Context): Pick<MatchFacts, "unit" | "now" | "comparison" | "parts"> {
+  const comparison = compareClubs(one, other, read(checkTolerances));
   const said = (club: SpecClub, part: (typeof comparison.differing)[number]): string => {
     const value = club[part];
     if (part === "tipTrimMm") return Number(value) === 0 ? "none" : lengthWords(Number(value), actor.lengthUnit);

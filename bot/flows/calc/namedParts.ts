@@ -1,5 +1,5 @@
 import type { GripModel, HeadModel, ShaftModel } from "../../../core/buildSheet/parts.ts";
-import { modelsOf } from "../../../db/repositories/stock.ts";
+import { modelsOf } from "../../../db/repositories/partModels.ts";
 import type { CalcFault, Understood } from "../../boundary/calc/fields.ts";
 import { modelNamed } from "../../boundary/calc/modelNamed.ts";
 import type { Context } from "../../chat/context.ts";

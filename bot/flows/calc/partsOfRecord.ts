@@ -1,6 +1,6 @@
 import type { SpecClub } from "../../../core/bag/specClub.ts";
 import type { GripModel, HeadModel, ShaftModel, SleeveModel } from "../../../core/buildSheet/parts.ts";
-import { modelsOf } from "../../../db/repositories/stock.ts";
+import { modelsOf } from "../../../db/repositories/partModels.ts";
 import type { Reader } from "../../../db/write.ts";
 
 export interface PartsOfRecord {

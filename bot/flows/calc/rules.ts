@@ -5,7 +5,7 @@ import { degrees, millimetres } from "../../../core/quantity/units.ts";
 import { bagFindings } from "../../../core/rules/bagFindings.ts";
 import type { ClubFacts } from "../../../core/rules/clubFacts.ts";
 import { clubFindings } from "../../../core/rules/clubFindings.ts";
-import { modelsOf } from "../../../db/repositories/stock.ts";
+import { modelsOf } from "../../../db/repositories/partModels.ts";
 import type { Reader } from "../../../db/write.ts";
 import { assumed, needed, type Understood } from "../../boundary/calc/fields.ts";
 import { type RulesQuestion, type RulesSubject, readRules } from "../../boundary/calc/readRules.ts";

@@ -1,6 +1,6 @@
 import type { SpecClub } from "../../../core/bag/specClub.ts";
 import type { SleeveModel } from "../../../core/buildSheet/parts.ts";
-import { modelsOf } from "../../../db/repositories/stock.ts";
+import { modelsOf } from "../../../db/repositories/partModels.ts";
 import type { Context } from "../../chat/context.ts";
 
 /** The sleeves a person may know of: unreleased ones the lead alone. */

@@ -1,7 +1,7 @@
 import { id } from "../../../core/kinds.ts";
 import { grams } from "../../../core/quantity/units.ts";
 import type { StockedWeight } from "../../../core/selection/weightQuestion.ts";
-import { partsInReach } from "../../../db/repositories/stock.ts";
+import { partsInReach } from "../../../db/repositories/partsInReach.ts";
 import type { WrittenNumber } from "../../boundary/calc/fields.ts";
 import type { Context } from "../../chat/context.ts";
 import type { Role } from "../../chat/types.ts";

@@ -6,6 +6,7 @@ import { type MatchWritten, readMatchWanted } from "../../boundary/match/readMat
 import type { Context } from "../../chat/context.ts";
 import type { Reply } from "../../chat/types.ts";
 import { clubToMatch, headsToMatch, type MatchFacts, matchFacts, playersWithBackups } from "../../operations/matchFacts.ts";
+import { checkTolerances, selectionTolerances } from "../../operations/shopTolerances.ts";
 import { restrictedClubReply } from "../../replies/calc/clubRefusals.ts";
 import { backupsReply } from "../../replies/match/backupsReply.ts";
 import { noSpecReply, noSuchPlayerReply, notInBagReply, whichClubReply, whoseReply } from "../../replies/match/matchRefusals.ts";
@@ -33,7 +34,7 @@ function matchedClub(facts: Facts, gamer: SpecClub, context: Context): MatchedCl
   return {
     club: gamer.club,
     gamer,
-    finished: rankTwins(gamer, finished),
+    finished: rankTwins(gamer, finished, { tolerances: context.read(checkTolerances) }),
     listed: clubFamily(gamer.club) === "driver" ? facts.listed : null,
   };
 }
@@ -56,6 +57,7 @@ function ofClub(facts: Facts, club: ClubName, asksBackup: boolean, context: Cont
           gamer,
           player.hand,
           context.read((reader) => headsToMatch(reader, player.id, truck)),
+          { choosing: context.read(selectionTolerances), checking: context.read(checkTolerances) },
         );
   return nearestReply({ player, matched: matchedClub(facts, gamer, context), heads, asksBackup }, readerOf(context));
 }

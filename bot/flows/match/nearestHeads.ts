@@ -1,5 +1,5 @@
 import { type CheckRow, checkRow } from "../../../core/bag/checkRow.ts";
-import { type ComparedQuantity, defaultCheckTolerances } from "../../../core/bag/checkTolerances.ts";
+import { type CheckTolerances, type ComparedQuantity, defaultCheckTolerances } from "../../../core/bag/checkTolerances.ts";
 import { defaultGaugeErrors } from "../../../core/bag/gaugeErrors.ts";
 import type { SpecClub } from "../../../core/bag/specClub.ts";
 import { defaultAllowances } from "../../../core/buildSheet/allowances.ts";
@@ -8,9 +8,17 @@ import type { HeadChoice, Target } from "../../../core/buildSheet/plan.ts";
 import { clubFamily, type Hand } from "../../../core/kinds.ts";
 import { chooseHeads } from "../../../core/selection/chooseHeads.ts";
 import { type AddableMass, addableMasses } from "../../../core/selection/massReached.ts";
-import { defaultSelectionTolerances } from "../../../core/selection/selectionTolerances.ts";
+import { defaultSelectionTolerances, type SelectionTolerances } from "../../../core/selection/selectionTolerances.ts";
 import { weightSets } from "../../../core/selection/weightSets.ts";
 import type { HeadsToMatch } from "../../operations/matchFacts.ts";
+
+/** How near is near when heads are chosen, and when a reading is held against the gamer's. */
+interface MatchTolerances {
+  readonly choosing: SelectionTolerances;
+  readonly checking: CheckTolerances;
+}
+
+const usualTolerances: MatchTolerances = { choosing: defaultSelectionTolerances, checking: defaultCheckTolerances };
 
 /** A bare head as it would be set, held against the gamer. */
 export interface NearHead {
@@ -54,13 +62,13 @@ function screwMasses({ weights }: HeadsToMatch, { club }: SpecClub): readonly Ad
 }
 
 /** Two readings: the gamer's and the head's. */
-function heldAgainst(choice: HeadChoice): NearHead {
+function heldAgainst(choice: HeadChoice, tolerances: CheckTolerances): NearHead {
   const gauge = { readings: 2, errors: defaultGaugeErrors } as const;
   const massG = choice.deviations.find(({ quantity }) => quantity === "headMassG")?.got ?? null;
   return {
     choice,
     addedG: massG === null ? null : massG - choice.head.massG,
-    rows: choice.deviations.map(({ quantity, wanted, got }) => checkRow(quantity, wanted, got, defaultCheckTolerances, gauge)),
+    rows: choice.deviations.map(({ quantity, wanted, got }) => checkRow(quantity, wanted, got, tolerances, gauge)),
   };
 }
 
@@ -73,7 +81,7 @@ function wishesFor({ club, headModel, grind, stampedLoftDeg }: SpecClub): readon
 }
 
 /** The heads of the first wish that any meets, the nearest first. */
-function candidates(gamer: SpecClub, hand: Hand, stock: HeadsToMatch): readonly HeadChoice[] {
+function candidates(gamer: SpecClub, hand: Hand, stock: HeadsToMatch, tolerances: SelectionTolerances): readonly HeadChoice[] {
   const { headMassG } = gamer;
   const addable = screwMasses(stock, gamer);
   const choose = (kept: Partial<Target>) =>
@@ -81,7 +89,7 @@ function candidates(gamer: SpecClub, hand: Hand, stock: HeadsToMatch): readonly 
       target: targetOf(gamer, hand, kept),
       heads: stock.heads,
       sleeves: stock.sleeves,
-      tolerances: defaultSelectionTolerances,
+      tolerances,
       massWish: () => (headMassG === null ? null : { wantedG: headMassG, addable }),
     });
   return wishesFor(gamer).reduce<readonly HeadChoice[]>((found, kept) => (found.length > 0 ? found : choose(kept)), []);
@@ -92,13 +100,15 @@ function candidates(gamer: SpecClub, hand: Hand, stock: HeadsToMatch): readonly 
  * bonded: the nearest of this truck is always among them, those
  * of this truck stand first. Five at most; none when the gamer has no angle on record to be near to.
  */
-export function nearestHeads(gamer: SpecClub, hand: Hand, stock: HeadsToMatch): readonly NearHead[] {
+export function nearestHeads(gamer: SpecClub, hand: Hand, stock: HeadsToMatch, tolerances: MatchTolerances = usualTolerances): readonly NearHead[] {
   if (gamer.squaredLoftDeg === null && gamer.soledFaceDeg === null && gamer.seatedLieDeg === null) {
     return [];
   }
-  const ranked = candidates(gamer, hand, stock);
+  const ranked = candidates(gamer, hand, stock, tolerances.choosing);
   const nearestHere = ranked.find(({ head }) => head.here);
   const shown = [...(nearestHere === undefined ? [] : [nearestHere]), ...ranked.filter((choice) => choice !== nearestHere)].slice(0, MOST_HEADS);
   const inOrder = ranked.filter((choice) => shown.includes(choice));
-  return [...inOrder.filter(({ head }) => head.here), ...inOrder.filter(({ head }) => !head.here)].map(heldAgainst);
+  return [...inOrder.filter(({ head }) => head.here), ...inOrder.filter(({ head }) => !head.here)].map((choice) =>
+    heldAgainst(choice, tolerances.checking),
+  );
 }

@@ -1,8 +1,9 @@
 import type { HeadModel } from "../../../core/buildSheet/parts.ts";
 import type { Id } from "../../../core/kinds.ts";
+import { modelsOf } from "../../../db/repositories/partModels.ts";
 import { allPlayers } from "../../../db/repositories/people.ts";
-import { modelsOf } from "../../../db/repositories/stock.ts";
-import { headsOnRecord, placesIn } from "../../../db/repositories/stockCount.ts";
+import { placesIn } from "../../../db/repositories/places.ts";
+import { headsOnRecord } from "../../../db/repositories/stockCount.ts";
 import type { Reader } from "../../../db/write.ts";
 import { countedKinds, type KnownPlace, type StockKnown } from "../../boundary/stock/stockKnown.ts";
 

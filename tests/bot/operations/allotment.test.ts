@@ -1,8 +1,11 @@
 import { eq } from "drizzle-orm";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { ordersIn, sheetsOf } from "../../../db/repositories/orders.ts";
+import { addHead, headBySerial } from "../../../db/repositories/heads.ts";
+import { heldBy } from "../../../db/repositories/holds.ts";
+import { ordersIn } from "../../../db/repositories/orders.ts";
+import { modelsOf } from "../../../db/repositories/partModels.ts";
 import { allTrucks } from "../../../db/repositories/people.ts";
-import { addHead, headBySerial, heldBy, modelsOf } from "../../../db/repositories/stock.ts";
+import { sheetsOf } from "../../../db/repositories/sheets.ts";
 import { place } from "../../../db/schema/stock.ts";
 import { write } from "../../../db/write.ts";
 import { type MemoryBot, openMemoryBot } from "../../support/memoryBot.ts";

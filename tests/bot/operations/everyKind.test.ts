@@ -1,10 +1,12 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { Card } from "../../../bot/chat/types.ts";
 import type { Bag, SpecClub } from "../../../core/bag/specClub.ts";
-import { openOrdersOf, sheetsOf } from "../../../db/repositories/orders.ts";
+import { bendsOf, headBySerial } from "../../../db/repositories/heads.ts";
+import { openOrdersOf } from "../../../db/repositories/orders.ts";
+import { partsInReach } from "../../../db/repositories/partsInReach.ts";
 import { allPlayers } from "../../../db/repositories/people.ts";
 import { owedToBins } from "../../../db/repositories/replenishment.ts";
-import { bendsOf, headBySerial, partsInReach } from "../../../db/repositories/stock.ts";
+import { sheetsOf } from "../../../db/repositories/sheets.ts";
 import { liveSpec } from "../../../db/repositories/week.ts";
 import { handToPlayer } from "../../support/builtDriver.ts";
 import { type MemoryBot, openMemoryBot } from "../../support/memoryBot.ts";
@@ -280,7 +282,7 @@ describe("broken in a round", () => {
 
   it("says when there is no finished club, and Go is not there", async () => {
     await say(maren, "oxtoby broke 7i");
-    expect(cardText(order())).toContain("No finished 7i of his");
+    expect(cardText(order())).toContain("No finished 7i of Bram Oxtoby");
     expect(labels(order())).not.toContain("Go");
     expect(labels(order())).toContain("Build one");
   });

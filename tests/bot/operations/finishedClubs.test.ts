@@ -3,7 +3,7 @@ import { finishedClubs } from "../../../bot/operations/finishedClubs.ts";
 import { type ClubName, type Id, id } from "../../../core/kinds.ts";
 import { changeOrder, openOrdersOf } from "../../../db/repositories/orders.ts";
 import { addPlayer, allPlayers, allTrucks } from "../../../db/repositories/people.ts";
-import { addPlace } from "../../../db/repositories/stock.ts";
+import { addPlace } from "../../../db/repositories/places.ts";
 import { addSpec, liveSpec } from "../../../db/repositories/week.ts";
 import { write } from "../../../db/write.ts";
 import { type MemoryBot, openMemoryBot } from "../../support/memoryBot.ts";

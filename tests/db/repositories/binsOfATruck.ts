@@ -1,7 +1,8 @@
 import type { ShaftModel, SleeveModel } from "../../../core/buildSheet/parts.ts";
 import { cyclesPerMinute } from "../../../core/quantity/units.ts";
+import { addPartModel } from "../../../db/repositories/partModels.ts";
 import { addPerson, addPlayer, addTruck } from "../../../db/repositories/people.ts";
-import { addPartModel, addPlace } from "../../../db/repositories/stock.ts";
+import { addPlace } from "../../../db/repositories/places.ts";
 import type { Tx } from "../../../db/write.ts";
 import { someShaft, someSleeve } from "../../core/buildSheet/someParts.ts";
 
