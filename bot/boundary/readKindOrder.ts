@@ -28,6 +28,13 @@ export function readKindOrder(
   return settle(pad, kind.kind, goFrom);
 }
 
+/** In capitals it is what is to be stamped: `THE KING`. */
+function isTyped(pad: Notepad, at: number): boolean {
+  const word = pad.words[at];
+  const text = word === undefined ? "" : pad.text.slice(word.from, word.to);
+  return text !== text.toLowerCase();
+}
+
 /** `stamp oxtoby sw BO 27`: after player and club the rest of the line is the text. */
 function readStampOrder(pad: Notepad, start: number): void {
   let at = start;
@@ -35,9 +42,10 @@ function readStampOrder(pad: Notepad, start: number): void {
   for (let read = 0; read < 6 && at < pad.end; read += 1) {
     const gap = pad.words[at]?.gap;
     if (read > 0 && gap === "line") break;
-    const next = Math.max(pad.player === null ? readPlayer(pad, at) : at, pad.clubs.length === 0 ? readClub(pad, at) : at);
+    const isNextClub = pad.clubs.length === 0 || (pad.last === "club" && gap === "comma");
+    const next = Math.max(pad.player === null ? readPlayer(pad, at) : at, isNextClub ? readClub(pad, at) : at);
     if (next > at) at = next;
-    else if (skipped.has(wordAt(pad, at))) at += 1;
+    else if (skipped.has(wordAt(pad, at)) && !isTyped(pad, at)) at += 1;
     else break;
   }
   const hasText = at < pad.end && pad.words[at]?.gap !== "line";

@@ -13,6 +13,7 @@ const verbs: Readonly<Record<string, Verb>> = {
   scratch: "scratch",
   scrap: "scratch",
   cancel: "scratch",
+  drop: "scratch",
   where: "where",
   wheres: "where",
   "where's": "where",

@@ -38,6 +38,10 @@ const unknownClub = (club: ClubName): SpecClub => ({
 
 type Known = Partial<SpecClub>;
 
+/** The head as it hangs on the club: its weights and lead with it. */
+const headMassG = ({ choice, weights, leadG }: ClubPlan): number =>
+  weights.reduce((sum, { model, count }) => sum + count * model.massG, choice.head.massG + leadG);
+
 /** What a plan of parts says the club comes to. */
 function builtClub(plan: ClubPlan, reference: SpecClub | null): Known {
   const { choice, target, predicted } = plan;
@@ -56,7 +60,7 @@ function builtClub(plan: ClubPlan, reference: SpecClub | null): Known {
     totalMassG: predicted.totalMassG,
     balancePointMm: predicted.balancePointMm,
     inertiaKgCm2: predicted.inertiaKgCm2,
-    headMassG: choice.head.massG,
+    headMassG: headMassG(plan),
     shaftModel: plan.shaft?.model.name ?? target.shaft,
     tipTrimMm: plan.tipTrimMm ?? reference?.tipTrimMm ?? null,
     logo: plan.logo,

@@ -41,7 +41,8 @@ export function deadlineOf(reader: Reader, request: BuildRequest, truckId: Id<"t
   if (at <= now) {
     return { kind: "past", at };
   }
-  return current !== null && at > current.rollOutAt ? { kind: "after-roll-out", at, rollOutAt: current.rollOutAt } : { kind: "at", at };
+  const isLeft = current !== null && at > current.rollOutAt && request.to !== "courier";
+  return isLeft ? { kind: "after-roll-out", at, rollOutAt: current.rollOutAt } : { kind: "at", at };
 }
 
 /** What is asked, remarks left out; of a repair or sole work the note is what is asked. */

@@ -16,7 +16,8 @@ export const bagAnswers = ["in the bag", "backup", "testing", "coming back"] as 
 export type BagAnswer = (typeof bagAnswers)[number];
 
 export type HandedOver =
-  | { readonly kind: "handed-over"; readonly order: OrderRow }
+  /** `sets`: glue or a grip was put on, and may still set. */
+  | { readonly kind: "handed-over"; readonly order: OrderRow; readonly sets: boolean }
   | { readonly kind: "refused"; readonly order: OrderRow }
   /** Nobody has looked the head up in the list for play since this event's week began. */
   | { readonly kind: "ask-list"; readonly order: OrderRow; readonly entry: ListEntry }
@@ -53,7 +54,8 @@ export function handOver(tx: Tx, order: OrderRow, taker: Taker, { personId, now,
     appendAudit(tx, { at: now, personId, action: "order.handover.unlisted", subject: `order:${order.id}`, body, playerId: order.playerId });
   }
   finishWalk(tx, order, personId, now);
-  return { kind: "handed-over", order: changeOrder(tx, order.id, { state: "outWithPlayer", takenBy: taker, answer: null }) };
+  const sets = sheetsOf(tx, order).some(({ steps }) => steps.some(({ kind }) => kind === "bondSet" || kind === "gripSet"));
+  return { kind: "handed-over", order: changeOrder(tx, order.id, { state: "outWithPlayer", takenBy: taker, answer: null }), sets };
 }
 
 export type Answered =
@@ -70,7 +72,9 @@ function bagWith(bag: Bag, club: SpecClub, answer: "in the bag" | "backup"): Bag
     return { ...bag, backups: replaced(bag.backups, club) };
   }
   const isSame = (known: SpecClub): boolean => known.club === club.club && club.headSerial !== null && known.headSerial === club.headSerial;
-  return { ...bag, clubs: replaced(bag.clubs, club), backups: bag.backups.filter((known) => !isSame(known)) };
+  /** What was noted of a backup says where it lay. */
+  const played = bag.backups.some(isSame) ? { ...club, note: null } : club;
+  return { ...bag, clubs: replaced(bag.clubs, played), backups: bag.backups.filter((known) => !isSame(known)) };
 }
 
 const withoutClubs = (bag: Bag, out: readonly string[]): Bag => ({ ...bag, clubs: bag.clubs.filter(({ club }) => !out.includes(club)) });

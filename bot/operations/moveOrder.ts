@@ -2,6 +2,7 @@ import { endReservations } from "../../db/repositories/holds.ts";
 import { changeOrder, type OrderRow, type OrderState, touchBench } from "../../db/repositories/orders.ts";
 import { sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
+import { partsOfSheet } from "./partsOfSheet.ts";
 
 export type Move = "hold" | "resume" | "scratch" | "drop";
 
@@ -14,7 +15,13 @@ const allowed: Readonly<Record<Move, readonly OrderState[]>> = {
 };
 
 export type Moved =
-  | { readonly kind: "moved"; readonly order: OrderRow; readonly cannotBeUndone: readonly string[] }
+  | {
+      readonly kind: "moved";
+      readonly order: OrderRow;
+      readonly cannotBeUndone: readonly string[];
+      /** Parts of a withdrawn order that are out of the stock: somebody counts them back in. */
+      readonly pulled: readonly string[];
+    }
   | { readonly kind: "refused"; readonly order: OrderRow; readonly wanted: readonly OrderState[] }
   | { readonly kind: "nothing-to-do"; readonly order: OrderRow };
 
@@ -23,6 +30,13 @@ export function doneForGood(tx: Parameters<typeof sheetsOf>[0], order: OrderRow)
   const irreversible = ["tipPrepare", "bond", "cut", "soleWork", "stampText"];
   const kinds = sheetsOf(tx, order).flatMap((sheet) => sheet.steps.filter((step) => step.state === "done").map((step) => step.kind));
   return irreversible.filter((kind) => kinds.includes(kind));
+}
+
+/** What was pulled for an order: the stock has not got it any more. */
+function pulledParts(tx: Tx, order: OrderRow): readonly string[] {
+  return order.state === "draft" || order.state === "confirmed"
+    ? []
+    : sheetsOf(tx, order).flatMap(({ sheetPlan }) => partsOfSheet(sheetPlan).map(({ name }) => name));
 }
 
 /** Gives a sheet's parts back; what is cut or glued is gone and says so. */
@@ -54,8 +68,10 @@ export function moveOrder(tx: Tx, order: OrderRow, move: Move, reason: string | 
       kind: "moved",
       order: changeOrder(tx, order.id, { heldReason: move === "hold" ? (reason ?? "no reason given") : null }),
       cannotBeUndone,
+      pulled: [],
     };
   }
   release(tx, order);
-  return { kind: "moved", order: changeOrder(tx, order.id, { state: "withdrawn", heldReason: null }), cannotBeUndone };
+  const pulled = pulledParts(tx, order);
+  return { kind: "moved", order: changeOrder(tx, order.id, { state: "withdrawn", heldReason: null }), cannotBeUndone, pulled };
 }

@@ -35,8 +35,9 @@ export function moveSheets(tx: Tx, order: OrderRow): readonly OrderRow[] {
     if (sheet === undefined) {
       return [`order ${move.number} as it was`];
     }
-    changeSheetPlan(tx, sheet.id, { ...sheet.sheetPlan, plan: move.plan });
-    return holdSheet(tx, row, sheet.id, { plan: move.plan });
+    const sheetPlan = { ...sheet.sheetPlan, plan: move.plan };
+    changeSheetPlan(tx, sheet.id, sheetPlan);
+    return holdSheet(tx, row, { id: sheet.id, sheetPlan });
   });
   if (gone.length > 0) {
     throw new PlanMoved(gone);

@@ -10,7 +10,7 @@ import type { ClubName, Hand, Id, Instant } from "../../core/kinds.ts";
 import { measuredOf } from "../../db/repositories/measurements.ts";
 import { type OrderRow, type OrderState, requestOf } from "../../db/repositories/orders.ts";
 import { modelsOf } from "../../db/repositories/partModels.ts";
-import { currentEvent, personName, playerById } from "../../db/repositories/people.ts";
+import { allTrucks, currentEvent, personName, playerById } from "../../db/repositories/people.ts";
 import { type StepRow, sheetsOf } from "../../db/repositories/sheets.ts";
 import { liveSpec, owedMarkings } from "../../db/repositories/week.ts";
 import type { Reader } from "../../db/write.ts";
@@ -50,7 +50,7 @@ interface Reading {
 }
 
 /** Why one club of a draft cannot be built or done as it is written. */
-export interface ClubFault {
+interface ClubFault {
   readonly club: ClubName;
   readonly copy: number;
   readonly fault: OrderFault;
@@ -66,6 +66,8 @@ export interface OrderFacts {
   readonly heldReason: string | null;
   readonly player: string;
   readonly hand: Hand;
+  /** The truck that does the work. */
+  readonly truck: string;
   /** Named only when it is not the truck's current event. */
   readonly olderEvent: string | null;
   readonly zone: string;
@@ -153,6 +155,7 @@ export function orderFacts(reader: Reader, order: OrderRow, now: Instant): Order
     heldReason: order.heldReason,
     player: player?.restrictedCode ?? player?.name ?? "erased",
     hand: player?.hand ?? "right",
+    truck: allTrucks(reader).find(({ id }) => id === order.truckId)?.name ?? "",
     olderEvent: current !== null && current.event.id !== order.eventId ? "an earlier event" : null,
     zone: current?.event.zone ?? "UTC",
     request,

@@ -1,4 +1,5 @@
 import { rankTwins } from "../../core/bag/rankTwins.ts";
+import { allTrucks } from "../../db/repositories/people.ts";
 import { liveSpec } from "../../db/repositories/week.ts";
 import type { Reader } from "../../db/write.ts";
 import { finishedClubs } from "./finishedClubs.ts";
@@ -6,15 +7,16 @@ import type { OrderToPlan, PlannedClub } from "./plannedClub.ts";
 import { clubsInSet, floorsAt, routeOfClub } from "./routeOfClub.ts";
 import { checkTolerances } from "./shopTolerances.ts";
 
-/** A club that broke: the nearest finished one, with where it is; a sheet without one offers a build. */
+/** A club that broke: the nearest finished one, those in this truck first, with where it is; a sheet without one offers a build. */
 export function planBroken(reader: Reader, { request, truckId, now }: OrderToPlan): readonly PlannedClub[] {
   const gamers = liveSpec(reader, request.player)?.bag.clubs ?? [];
   const floors = floorsAt(reader, truckId, now);
+  const truck = allTrucks(reader).find(({ id }) => id === truckId)?.name;
   return request.clubs.map((club) => {
     const gamer = gamers.find((known) => known.club === club) ?? null;
     const all = finishedClubs(reader, request.player, club);
-    const [nearest] = gamer === null ? [] : rankTwins(gamer, all, { tolerances: checkTolerances(reader) });
-    const finished = nearest?.twin ?? all[0] ?? null;
+    const ranked = gamer === null ? all : rankTwins(gamer, all, { tolerances: checkTolerances(reader) }).map(({ twin }) => twin);
+    const finished = ranked.find(({ where }) => where.kind !== "out" && where.truck === truck) ?? ranked[0] ?? null;
     const reference = finished?.club ?? gamer;
     const route = routeOfClub("broke", club, { plan: null, reference, clubsInSet: clubsInSet(request.clubs) }, floors);
     return { club, copy: 1, reference, route, plan: null, service: null, beside: { finished }, faults: [] };

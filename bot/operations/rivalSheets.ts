@@ -1,6 +1,6 @@
 import type { ClubPlan } from "../../core/buildSheet/plan.ts";
 import { type Id, type Instant, instant } from "../../core/kinds.ts";
-import { type OrderRow, ordersIn } from "../../db/repositories/orders.ts";
+import { type OrderRow, ordersIn, requestOf } from "../../db/repositories/orders.ts";
 import { type SheetRow, sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Reader } from "../../db/write.ts";
 
@@ -9,6 +9,8 @@ export interface RivalSheet {
   readonly order: OrderRow;
   readonly sheet: SheetRow;
   readonly plan: ClubPlan;
+  /** For play, not on trial. */
+  readonly forGamer: boolean;
 }
 
 /** A draft left alone so long has no say any more in who gets which head. */
@@ -36,7 +38,7 @@ export function rivalSheets(
         const { plan } = sheet.sheetPlan;
         const isRival =
           plan !== null && plan.kind !== "reshaft" && plan.target.hand === wanted.hand && wanted.models.has(plan.choice.head.model.name);
-        return isRival ? [{ order, sheet, plan }] : [];
+        return isRival ? [{ order, sheet, plan, forGamer: requestOf(reader, order).request.purpose !== "test" }] : [];
       }),
     );
 }

@@ -1,6 +1,7 @@
 import type { Line } from "../chat/types.ts";
 import type { ClubFacts, OrderFacts } from "../operations/orderFacts.ts";
 import { line } from "./card.ts";
+import { isHere } from "./orderButtons.ts";
 import { clubWords, shown } from "./shown.ts";
 
 type Finished = NonNullable<ClubFacts["finished"]>;
@@ -18,7 +19,7 @@ export function whereWords({ where }: Finished): string {
 }
 
 /** In a round the nearest finished club comes first; whether it may be replaced is for the referee. Of other work there is none. */
-export function brokenLines({ kind, player, state }: OrderFacts, { club, finished }: ClubFacts): readonly Line[] {
+export function brokenLines({ kind, player, state, truck }: OrderFacts, { club, finished }: ClubFacts): readonly Line[] {
   if (kind !== "broke") {
     return [];
   }
@@ -35,6 +36,7 @@ export function brokenLines({ kind, player, state }: OrderFacts, { club, finishe
   ];
   return [
     line({ strong: `Nearest finished: ${clubWords(club)} ${finished.club.headSerial ?? ""}` }, `, ${whereWords(finished)}`),
+    ...(isHere(finished, truck) ? [] : [line("It is not in this truck: have it brought, or build one")]),
     ...(reads.length === 0 ? [] : [line(`It reads ${reads.join(", ")}`)]),
     referee,
   ];

@@ -20,7 +20,7 @@ function nudgeWords(facts: OrderFacts): string {
     return "nothing is held and nobody builds it before you press Go";
   }
   return facts.kind === "broke" && facts.faults.length === 0
-    ? "there is no finished one: press Build one, or drop it"
+    ? "there is no finished one here: press Build one, or drop it"
     : "it cannot be built as written: its post says why. Change it or drop it";
 }
 

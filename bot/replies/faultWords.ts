@@ -23,7 +23,7 @@ export const quantityWords: Readonly<Record<string, string>> = {
   frequencyCpm: "frequency",
 };
 
-export const words = (quantities: readonly string[]): string => quantities.map((quantity) => quantityWords[quantity] ?? quantity).join(", ");
+const words = (quantities: readonly string[]): string => quantities.map((quantity) => quantityWords[quantity] ?? quantity).join(", ");
 
 const kindDoes: Readonly<Record<string, string>> = {
   turn: "a mark or a loft, such as: strong 1",

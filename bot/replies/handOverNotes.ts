@@ -44,13 +44,15 @@ export function handedOverNote(done: HandedOver, taker: string, playable: string
         "refusal",
         "For testing only. The lead may let it out with a reason (/order handover); only the governing bodies rule.",
       );
-    case "handed-over":
+    case "handed-over": {
+      const waits = done.sets ? playable : null;
       return note(
         "handover",
         `${number} out with ${takenBy === "player" ? "player" : `player, taken by ${takenBy ?? ""}`}`,
-        playable === null ? "good" : "attention",
-        playable ?? "It may take full swings now.",
+        waits === null ? "good" : "attention",
+        waits ?? "It may take full swings now.",
       );
+    }
   }
 }
 

@@ -1,5 +1,5 @@
 import type { Action, Button } from "../chat/types.ts";
-import type { OrderFacts } from "../operations/orderFacts.ts";
+import type { ClubFacts, OrderFacts } from "../operations/orderFacts.ts";
 
 type Act = (label: string, command: string, argument?: string, weight?: Button["weight"]) => Button;
 
@@ -10,9 +10,13 @@ const actOn =
     return { label, action, weight };
   };
 
-/** Nothing keeps the draft from being confirmed: of a broken club, a finished one is there. */
-export const canGo = ({ faults, kind, clubs }: OrderFacts): boolean =>
-  faults.length === 0 && (kind !== "broke" || clubs.every(({ finished }) => finished !== null));
+/** Whether a finished club is in this truck, or where only its note says. */
+export const isHere = ({ where }: NonNullable<ClubFacts["finished"]>, truck: string): boolean =>
+  where.kind === "out" || where.truck === null || where.truck === truck;
+
+/** Nothing keeps the draft from being confirmed: of a broken club, a finished one is here. */
+export const canGo = ({ faults, kind, clubs, truck }: OrderFacts): boolean =>
+  faults.length === 0 && (kind !== "broke" || clubs.every(({ finished }) => finished !== null && isHere(finished, truck)));
 
 function draftButtons(facts: OrderFacts, act: Act): readonly Button[] {
   const goes = canGo(facts);

@@ -23,13 +23,16 @@ const doneForGoodWords: Readonly<Record<string, string>> = {
 const forGood = (kinds: readonly string[]): readonly string[] =>
   kinds.length === 0 ? [] : [`Not to be undone: ${kinds.map((kind) => doneForGoodWords[kind] ?? kind).join(", ")}.`];
 
+const countBack = (pulled: readonly string[]): readonly string[] =>
+  pulled.length === 0 ? [] : [`Pulled from stock: ${pulled.join(", ")}. Count what is whole back in (/stock count).`];
+
 const moveWords: Readonly<Record<Move, string>> = { hold: "held", resume: "goes on", scratch: "withdrawn", drop: "dropped" };
 
 export function movedNote(move: Move, moved: Moved): Reply {
   const { number, state } = moved.order;
   switch (moved.kind) {
     case "moved":
-      return note("order.moved", `${number} ${moveWords[move]}`, "plain", ...forGood(moved.cannotBeUndone));
+      return note("order.moved", `${number} ${moveWords[move]}`, "plain", ...forGood(moved.cannotBeUndone), ...countBack(moved.pulled));
     case "nothing-to-do":
       return note("order.moved", `${number} ${move === "hold" ? "is held already" : "is not held"}`, "attention", "Nothing was changed.");
     case "refused":

@@ -49,4 +49,4 @@ export const gripWords = ({ model, place }: NonNullable<ClubPlan["grip"]>, wraps
 
 export const weightWords = ({ model, count }: ClubPlan["weights"][number]): string => `${count} × ${model.name}`;
 
-export const leadWords = (leadG: number): string => `${shown.mass(leadG)} left over`;
+export const leadWords = (leadG: number): string => `${shown.mass(leadG)} on the head`;

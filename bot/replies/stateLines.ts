@@ -12,9 +12,12 @@ function bringLines(facts: OrderFacts): readonly Line[] {
   if (!facts.awaitsClub || isOver(facts)) {
     return [];
   }
+  const several = facts.clubs.length > 1;
+  const them = several ? "the clubs" : "the club";
+  const clock = several ? "The clock starts when they are in the truck" : "Its clock starts when it is in the truck";
   return broughtBy === null || broughtBy === "inTruck"
-    ? [line("Who brings the club? Its clock starts when it is in the truck")]
-    : [line(`${bringerWords[broughtBy]} brings the club; its clock starts when it is in the truck`)];
+    ? [line(`Who brings ${them}? ${clock}`)]
+    : [line(`${bringerWords[broughtBy]} brings ${them}; ${clock.toLowerCase()}`)];
 }
 
 /** Events that keep a list ask for a driver head before it leaves the truck. */

@@ -22,7 +22,7 @@ const sets = (facts: OrderFacts): boolean => stepsOf(facts).some(({ kind }) => k
 function noTimeWords(facts: OrderFacts): string {
   const work = Math.round(handsOnMin(facts));
   return facts.awaitsClub
-    ? `No time before the club is in the truck; then about ${plural(work, "minute")} of work${waitsWords(facts)}`
+    ? `No time before the ${facts.clubs.length > 1 ? "clubs are" : "club is"} in the truck; then about ${plural(work, "minute")} of work${waitsWords(facts)}`
     : "No promise before the truck leaves";
 }
 

@@ -7,7 +7,7 @@ import { headToBend } from "./headToBend.ts";
 import type { SelectionTolerances } from "./selectionTolerances.ts";
 
 /** What a trained gauge cannot tell: a bend so small is not made. */
-export const LEAST_BEND_DEG = 0.125;
+const LEAST_BEND_DEG = 0.125;
 /** No head is bent farther at once, whatever its maker allows. */
 const FARTHEST_BEND_DEG = 10;
 const SLACK_DEG = 1e-9;

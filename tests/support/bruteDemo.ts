@@ -1,38 +1,6 @@
-import { readFileSync } from "node:fs";
-import { parse } from "csv-parse/sync";
-import { bonded, type Reading, sleeved } from "./bruteGauge.ts";
-
-/**
- * Heads of the demo week chosen the long way: every head of the truck at every mark of every sleeve or bent, each number
- * worked out from the files alone, all of them sorted by the documented rule. Nothing of core is in it.
- */
-
-export type Cells = Readonly<Record<string, string>>;
-
-export const rowsOf = (file: string): readonly Cells[] =>
-  parse(readFileSync(new URL(`../../fixtures/scenario/${file}.csv`, import.meta.url)), { columns: true, skip_empty_lines: true });
-
-export const numberIn = (cells: Cells | undefined, column: string): number | null => {
-  const cell = cells?.[column] ?? "";
-  return cell === "" ? null : Number(cell);
-};
-
-/** What an order wishes of a head; what it does not name is left out. */
-export interface HeadWish {
-  readonly player: string;
-  readonly hand: string;
-  readonly headModel: string;
-  readonly grind?: string | null;
-  readonly stampedLoftDeg?: number | null;
-  readonly squaredLoftDeg?: number | null;
-  readonly soledFaceDeg?: number | null;
-  readonly seatedLieDeg?: number | null;
-  readonly bounceDeg?: number | null;
-  readonly sleeveMark?: string | null;
-  /** The mark that wins among equals, where it is not the sleeve's standard. */
-  readonly preferredMark?: string | null;
-  readonly mass?: { readonly wantedG: number; readonly toleranceG: number } | null;
-}
+import { type Cells, models, rowsOf } from "./bruteFiles.ts";
+import { type Way, waysOf } from "./bruteWays.ts";
+import { type HeadWish, ONE, offBy } from "./bruteWish.ts";
 
 export interface BruteSetting {
   readonly serial: string;
@@ -46,18 +14,13 @@ export interface BruteSetting {
   readonly rank: readonly (number | string)[];
 }
 
-/** How far off counts as one, and the width of a band of scores: the documented defaults. */
-const ONE = { loftDeg: 0.25, faceDeg: 0.5, lieDeg: 0.5, bounceDeg: 1, massG: 2 };
+/** The width of a band of scores: the documented default. */
 const BAND = 0.25;
 const PORTS: Readonly<Record<string, number>> = { driver: 2, fairway: 1, hybrid: 1, putter: 2 };
 
 const TRUCK = "Plover";
-const models = new Map(rowsOf("head-models").map((row) => [row.name ?? "", row]));
 const places = new Map(rowsOf("places").map((row) => [`${row.truck} ${row.label}`, row]));
 const heads = rowsOf("heads");
-const sleeves = rowsOf("sleeves");
-const marks = rowsOf("sleeve-marks");
-const bends = rowsOf("head-bends");
 /** There are more of each screw than any head has ports. */
 const screwsG = rowsOf("weights")
   .filter(({ name }) => rowsOf("stock").some((row) => row.kind === "weight" && row.model === name && row.truck === TRUCK))
@@ -98,84 +61,6 @@ function massOff(head: Cells, wish: HeadWish): { readonly off: number; readonly 
   return { off, count: count + (off < -toleranceG - 1e-9 ? 1 : 0) };
 }
 
-interface Way extends Reading {
-  readonly sleeve: string | null;
-  readonly mark: string | null;
-  readonly preferred: boolean;
-  readonly loftBendDeg: number;
-  readonly lieBendDeg: number;
-}
-
-/** The head in every sleeve of its family at every mark that may be tried. */
-function sleevedWays(head: Cells, wish: HeadWish): readonly Way[] {
-  const { squaredLoftDeg, soledFaceDeg, seatedLieDeg, sleeveMark } = wish;
-  const turns = [squaredLoftDeg, soledFaceDeg, seatedLieDeg, sleeveMark].some((one) => one != null);
-  const family = models.get(head.model ?? "")?.sleeve_family;
-  return sleeves
-    .filter((sleeve) => sleeve.family === family)
-    .flatMap((sleeve) => {
-      const printed = marks.filter((row) => row.sleeve === sleeve.name);
-      const standard = printed.find((row) => row.standard === "yes");
-      const preferredMark = wish.preferredMark ?? standard?.mark;
-      const at = (row: Cells | undefined) => sleeved(head, Number(sleeve.tilt_deg), Number(row?.clock_deg));
-      const only = turns ? sleeveMark : preferredMark;
-      return printed
-        .filter((row) => only == null || row.mark === only)
-        .map((row) => ({
-          ...at(row),
-          ...(sleeveMark != null && squaredLoftDeg == null ? { loftDeg: at(standard).loftDeg } : {}),
-          sleeve: sleeve.name ?? "",
-          mark: row.mark ?? "",
-          preferred: row.mark === preferredMark,
-          loftBendDeg: 0,
-          lieBendDeg: 0,
-        }));
-    });
-}
-
-/** How far a head may still be bent in a plane: 4°, 17-4 2°, hollow and titanium only as the maker says; past bends count. */
-function bendLeftDeg(head: Cells, column: string): number {
-  const model = models.get(head.model ?? "");
-  const makerDeg = numberIn(model, "maker_bend_limit_deg");
-  const askTheMaker = model?.material === "titanium" || model?.construction === "hollow" || model?.construction === "multi-material";
-  const mostDeg = askTheMaker && makerDeg === null ? 0 : Math.min(model?.material === "17-4 stainless" ? 2 : 4, makerDeg ?? 4);
-  const past = bends.filter(({ serial }) => serial === head.serial).reduce((sum, bend) => sum + Math.abs(Number(bend[column])), 0);
-  return model?.family === "driver" ? 0 : Math.max(0, mostDeg - past);
-}
-
-/** The lowest point of a bowl, by thirds; what no gauge tells, 1/8°, is not bent. */
-function lowest(mostDeg: number, score: (bendDeg: number) => number): number {
-  let [low, high] = [-mostDeg, mostDeg];
-  for (let round = 0; round < 100; round += 1) {
-    const third = (high - low) / 3;
-    [low, high] = score(low + third) < score(high - third) ? [low, high - third] : [low + third, high];
-  }
-  const found = (low + high) / 2;
-  return Math.abs(found) <= 0.125 + 1e-6 ? 0 : found;
-}
-
-const offBy = (got: number | null, wanted: number | null | undefined, one: number): number =>
-  wanted == null ? 0 : got === null ? 1 : (got - wanted) / one;
-
-/** The head bonded, bent as near to the wish as it may go; a mark that is written is for a sleeve. */
-function bondedWays(head: Cells, wish: HeadWish): readonly Way[] {
-  const bare = bonded(head);
-  const loft = wish.squaredLoftDeg ?? wish.stampedLoftDeg;
-  const loftScore = (bendDeg: number) =>
-    offBy(bare.loftDeg + bendDeg, loft, ONE.loftDeg) ** 2 +
-    offBy(bare.bounceDeg === null ? null : bare.bounceDeg + bendDeg, wish.bounceDeg, ONE.bounceDeg) ** 2;
-  const lieScore = (bendDeg: number) => offBy(bare.lieDeg + bendDeg, wish.seatedLieDeg, ONE.lieDeg) ** 2;
-  const loftBendDeg = loft == null ? 0 : lowest(bendLeftDeg(head, "loft_change_deg"), loftScore);
-  const lieBendDeg = wish.seatedLieDeg == null ? 0 : lowest(bendLeftDeg(head, "lie_change_deg"), lieScore);
-  const left = {
-    loftDeg: bare.loftDeg + loftBendDeg,
-    faceDeg: bare.faceDeg,
-    lieDeg: bare.lieDeg + lieBendDeg,
-    bounceDeg: bare.bounceDeg === null ? null : bare.bounceDeg + loftBendDeg,
-  };
-  return wish.sleeveMark == null ? [{ ...left, sleeve: null, mark: null, preferred: true, loftBendDeg, lieBendDeg }] : [];
-}
-
 function scored(head: Cells, way: Way, wish: HeadWish): BruteSetting {
   const mass = massOff(head, wish);
   const offs = [
@@ -201,12 +86,14 @@ function compared(one: BruteSetting, other: BruteSetting): number {
   return at < 0 ? 0 : a < b ? -1 : 1;
 }
 
-/** Every setting of every head of this truck that may be taken, the best first. */
+/**
+ * Heads of the demo week chosen the long way: every head of the truck that may be taken, at every mark of every sleeve or
+ * bent, each number worked out from the files alone, all of them sorted by the documented rule, the best first. Nothing
+ * of core is in it.
+ */
 export function everySetting(wish: HeadWish, taken: ReadonlySet<string>): readonly BruteSetting[] {
   return heads
     .filter((head) => isCandidate(head, wish, taken))
-    .flatMap((head) =>
-      (models.get(head.model ?? "")?.sleeve_family ? sleevedWays(head, wish) : bondedWays(head, wish)).map((way) => scored(head, way, wish)),
-    )
+    .flatMap((head) => waysOf(head, wish).map((way) => scored(head, way, wish)))
     .sort(compared);
 }
