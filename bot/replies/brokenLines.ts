@@ -7,7 +7,7 @@ import { clubWords, shown } from "./shown.ts";
 type Finished = NonNullable<ClubFacts["finished"]>;
 
 /** Where a finished club is, in words. */
-export function whereWords({ where }: Finished): string {
+function whereWords({ where }: Finished): string {
   switch (where.kind) {
     case "drawer":
       return [where.place ?? "place not on record", where.truck === null ? null : `truck ${where.truck}`].filter((part) => part !== null).join(", ");
