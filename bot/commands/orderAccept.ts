@@ -7,7 +7,7 @@ import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
 import { findOrder } from "../flows/findOrder.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";
 import { checkOfSheet } from "../operations/checkOfSheet.ts";
-import { finishBench } from "../operations/pressStep.ts";
+import { finishBench } from "../operations/finishSteps.ts";
 import { acceptedNote, acceptForm, notAcceptableNote } from "../replies/acceptNotes.ts";
 
 export const orderAccept = defineCommand({
@@ -50,7 +50,7 @@ export const orderAccept = defineCommand({
         body: { reason, off },
         playerId: order.playerId,
       });
-      finishBench(tx, order, person, context.now);
+      finishBench(tx, order, { personId: person, now: context.now });
       return { order: changeOrder(tx, order.id, { state: "ready" }), changed: true, reply: acceptedNote(order.number) };
     });
   },

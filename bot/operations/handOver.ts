@@ -7,8 +7,8 @@ import { sheetsOf } from "../../db/repositories/sheets.ts";
 import { addSpec, liveSpec } from "../../db/repositories/week.ts";
 import type { Tx } from "../../db/write.ts";
 import { clubOfSheet } from "./clubOfSheet.ts";
+import { finishWalk } from "./finishSteps.ts";
 import { type ListEntry, listEntries } from "./listForPlay.ts";
-import { finishWalk } from "./pressStep.ts";
 
 export const takers = ["player", "caddie", "rep", "locker", "courier"] as const;
 export type Taker = (typeof takers)[number];
@@ -53,7 +53,7 @@ export function handOver(tx: Tx, order: OrderRow, taker: Taker, { personId, now,
     const body = { model: notListed.model, reason: exception };
     appendAudit(tx, { at: now, personId, action: "order.handover.unlisted", subject: `order:${order.id}`, body, playerId: order.playerId });
   }
-  finishWalk(tx, order, personId, now);
+  finishWalk(tx, order, { personId, now });
   const sets = sheetsOf(tx, order).some(({ steps }) => steps.some(({ kind }) => kind === "bondSet" || kind === "gripSet"));
   return { kind: "handed-over", order: changeOrder(tx, order.id, { state: "outWithPlayer", takenBy: taker, answer: null }), sets };
 }

@@ -5,7 +5,7 @@ import { type SheetRow, sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
 import type { MeasuredValue } from "../boundary/reading.ts";
 import { checkOfSheet, heldAgainst } from "./checkOfSheet.ts";
-import { finishBench } from "./pressStep.ts";
+import { finishBench } from "./finishSteps.ts";
 
 export type Measured =
   | { readonly kind: "measured"; readonly order: OrderRow; readonly verdict: "ready" | "off" | "unmeasured" | "no-plan" }
@@ -44,13 +44,13 @@ function overallOf(tx: Tx, sheet: SheetRow): Overall {
 }
 
 /** The worst of all clubs decides: an order is ready when every club of it is. */
-function settle(tx: Tx, order: OrderRow, { personId, now }: By): Measured {
+function settle(tx: Tx, order: OrderRow, by: By): Measured {
   const found = sheetsOf(tx, order).map((sheet) => overallOf(tx, sheet));
   const held = (["off", "unmeasured"] as const).find((verdict) => found.includes(verdict));
   if (held !== undefined) {
     return { kind: "measured", order: changeOrder(tx, order.id, { state: "finalCheck" }), verdict: held };
   }
-  finishBench(tx, order, personId, now);
+  finishBench(tx, order, by);
   const verdict = found.every((overall) => overall === "no-plan") ? "no-plan" : "ready";
   return { kind: "measured", order: changeOrder(tx, order.id, { state: "ready" }), verdict };
 }

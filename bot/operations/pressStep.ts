@@ -1,11 +1,10 @@
 import type { Id, Instant } from "../../core/kinds.ts";
 import { changeOrder, type OrderRow, touchBench } from "../../db/repositories/orders.ts";
-import { changeStep, type StepRow, sheetsOf } from "../../db/repositories/sheets.ts";
+import { changeStep, type SheetRow, type StepRow, sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
 import { heldAgainst } from "./checkOfSheet.ts";
-import { layAside } from "./layAside.ts";
+import { finishBench, finishSteps, leaveBench, type StepBy } from "./finishSteps.ts";
 import { pullParts } from "./pullParts.ts";
-import { recordBends } from "./recordBends.ts";
 
 export type Press = "start" | "glueOn" | "done";
 
@@ -13,37 +12,60 @@ export type Pressed =
   | { readonly kind: "pressed"; readonly order: OrderRow }
   | { readonly kind: "refused"; readonly order: OrderRow; readonly why: "held" | "wrong-state" | "no-glue" | "already" };
 
-const isOpen = (step: StepRow): boolean => step.state !== "done" && step.state !== "skipped";
-
-/** All steps that must be done before one of these kinds, and those kinds themselves when asked. */
-function before(steps: readonly StepRow[], kinds: readonly string[], including: boolean): readonly StepRow[] {
-  const wanted = new Set<string>(including ? kinds : []);
-  const reach = (kind: string): void => {
-    for (const earlier of steps.find((step) => step.kind === kind)?.route.after ?? []) {
-      if (!wanted.has(earlier)) {
-        wanted.add(earlier);
-        reach(earlier);
+/** All steps that must be done before one of this kind. */
+function before(steps: readonly StepRow[], kind: string): readonly StepRow[] {
+  const earlier = new Set<string>();
+  const reach = (later: string): void => {
+    for (const one of steps.find((step) => step.kind === later)?.route.after ?? []) {
+      if (!earlier.has(one)) {
+        earlier.add(one);
+        reach(one);
       }
     }
   };
-  kinds.forEach(reach);
-  return steps.filter((step) => wanted.has(step.kind));
+  reach(kind);
+  return steps.filter((step) => earlier.has(step.kind));
 }
 
-function finish(tx: Tx, steps: readonly StepRow[], personId: Id<"person">, now: Instant): void {
-  for (const step of steps.filter(isOpen)) {
-    changeStep(tx, step.id, { state: "done", personId, startedAt: step.startedAt ?? now, finishedAt: now });
-  }
-}
-
-function run(tx: Tx, step: StepRow | undefined, personId: Id<"person">, now: Instant): void {
+function run(tx: Tx, step: StepRow | undefined, { personId, now }: StepBy): void {
   if (step !== undefined && step.state !== "done") {
     changeStep(tx, step.id, { state: "running", personId, startedAt: now });
   }
 }
 
-/** The steps after the bench's last: measuring, signing and the walk have answers of their own. */
-const afterBench = ["measure", "sign", "walk"];
+const ofKind = ({ steps }: SheetRow, kind: string): StepRow | undefined => steps.find((step) => step.kind === kind);
+
+function refusal(order: OrderRow, sheets: readonly SheetRow[], press: Press): Extract<Pressed, { kind: "refused" }>["why"] | null {
+  if (order.heldReason !== null) {
+    return "held";
+  }
+  if (order.state !== "confirmed" && order.state !== "building") {
+    return "wrong-state";
+  }
+  if (press === "start") {
+    return order.state === "building" ? "already" : null;
+  }
+  const setting = sheets.flatMap(({ steps }) => steps.filter(({ kind }) => kind === "bondSet"));
+  if (press === "done" || setting.some(({ state }) => state === "todo")) {
+    return null;
+  }
+  return setting.length > 0 ? "already" : "no-glue";
+}
+
+function pressOn(tx: Tx, order: OrderRow, sheet: SheetRow, press: Press, by: StepBy): void {
+  switch (press) {
+    case "start":
+      run(tx, sheet.steps[0], by);
+      return;
+    case "glueOn":
+      finishSteps(tx, before(sheet.steps, "bondSet"), by);
+      run(tx, ofKind(sheet, "bondSet"), by);
+      return;
+    case "done":
+      leaveBench(tx, order, sheet, by);
+      run(tx, ofKind(sheet, "measure"), by);
+  }
+}
 
 /**
  * Records one of the three presses: Start, Glue on, Done. A missing press is normal: a later one finishes what lies before.
@@ -55,73 +77,21 @@ const afterBench = ["measure", "sign", "walk"];
  * @param now - the moment
  */
 export function pressStep(tx: Tx, order: OrderRow, press: Press, personId: Id<"person">, now: Instant): Pressed {
-  if (order.heldReason !== null) {
-    return { kind: "refused", order, why: "held" };
-  }
-  if (order.state !== "confirmed" && order.state !== "building") {
-    return { kind: "refused", order, why: "wrong-state" };
-  }
-  if (press === "start" && order.state === "building") {
-    return { kind: "refused", order, why: "already" };
-  }
   const sheets = sheetsOf(tx, order);
-  if (press === "glueOn" && !sheets.some((sheet) => sheet.steps.some((step) => step.kind === "bondSet" && step.state === "todo"))) {
-    return { kind: "refused", order, why: sheets.some((sheet) => sheet.steps.some((step) => step.kind === "bondSet")) ? "already" : "no-glue" };
+  const why = refusal(order, sheets, press);
+  if (why !== null) {
+    return { kind: "refused", order, why };
   }
+  const by = { personId, now };
   for (const sheet of sheets) {
-    pullParts(tx, order, sheet, { personId, now });
-    if (press === "start") {
-      run(tx, sheet.steps[0], personId, now);
-    } else if (press === "glueOn") {
-      finish(tx, before(sheet.steps, ["bondSet"], false), personId, now);
-      run(
-        tx,
-        sheet.steps.find((step) => step.kind === "bondSet"),
-        personId,
-        now,
-      );
-    } else {
-      finish(
-        tx,
-        sheet.steps.filter((step) => !afterBench.includes(step.kind)),
-        personId,
-        now,
-      );
-      run(
-        tx,
-        sheet.steps.find((step) => step.kind === "measure"),
-        personId,
-        now,
-      );
-      layAside(tx, order, sheet, now);
-    }
+    pullParts(tx, order, sheet, by);
+    pressOn(tx, order, sheet, press, by);
   }
   touchBench(tx, order.truckId);
   const clubInAt = order.clubInAt ?? now;
   if (press === "done" && sheets.every((sheet) => heldAgainst(sheet) === null)) {
-    finishBench(tx, order, personId, now);
+    finishBench(tx, order, by);
     return { kind: "pressed", order: changeOrder(tx, order.id, { state: "ready", clubInAt }) };
   }
   return { kind: "pressed", order: changeOrder(tx, order.id, { state: press === "done" ? "finalCheck" : "building", clubInAt }) };
-}
-
-/** Finishes everything but the walk: the club is ready to be handed over. */
-export function finishBench(tx: Tx, order: OrderRow, personId: Id<"person">, now: Instant): void {
-  for (const sheet of sheetsOf(tx, order)) {
-    finish(
-      tx,
-      sheet.steps.filter((step) => step.kind !== "walk"),
-      personId,
-      now,
-    );
-    recordBends(tx, sheet, { personId, now });
-  }
-  touchBench(tx, order.truckId);
-}
-
-/** Finishes the walk too. */
-export function finishWalk(tx: Tx, order: OrderRow, personId: Id<"person">, now: Instant): void {
-  for (const sheet of sheetsOf(tx, order)) {
-    finish(tx, sheet.steps, personId, now);
-  }
 }

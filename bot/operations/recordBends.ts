@@ -1,4 +1,4 @@
-import type { Id, Instant } from "../../core/kinds.ts";
+import type { ClubFamily, Id, Instant } from "../../core/kinds.ts";
 import { addBend, headBySerial } from "../../db/repositories/heads.ts";
 import { measuredOf } from "../../db/repositories/measurements.ts";
 import type { SheetRow } from "../../db/repositories/sheets.ts";
@@ -17,20 +17,25 @@ function plannedBend({ sheetPlan }: SheetRow): { readonly loftDeg: number; reado
   return { loftDeg: bend?.loftChangeDeg ?? 0, lieDeg: bend?.lieChangeDeg ?? 0 };
 }
 
+/** Only these are bent in the day's work; of a wood a reading also changes by a turn. */
+const bentFamilies: readonly ClubFamily[] = ["iron", "wedge", "putter"];
+
 /**
  * Keeps on record how far a head was bent: metal hardens, and the next bend is counted with it. As found and as left decide
- * where both were read, in a bag check too, else what the sheet asked for. A head on no record here is not kept.
+ * where both were read, in a bag check too, else what the sheet asked for; of a wood only where a bend was asked for. A
+ * head on no record here is not kept.
  */
 export function recordBends(tx: Tx, sheet: SheetRow, by: { readonly personId: Id<"person">; readonly now: Instant }): void {
   const planned = plannedBend(sheet);
   const loftChangeDeg = readChange(tx, sheet, "squaredLoftDeg") ?? planned.loftDeg;
   const lieChangeDeg = readChange(tx, sheet, "seatedLieDeg") ?? planned.lieDeg;
   const serial = sheet.sheetPlan.plan?.choice.head.serial ?? sheet.sheetPlan.reference?.headSerial ?? null;
-  const head = serial === null || (loftChangeDeg === 0 && lieChangeDeg === 0) ? null : headBySerial(tx, serial);
-  if (head !== null && (head.model.family === "iron" || head.model.family === "wedge" || head.model.family === "putter" || bends(sheet))) {
+  if (serial === null || (loftChangeDeg === 0 && lieChangeDeg === 0)) {
+    return;
+  }
+  const head = headBySerial(tx, serial);
+  const isAsked = planned.loftDeg !== 0 || planned.lieDeg !== 0;
+  if (head !== null && (isAsked || bentFamilies.includes(head.model.family))) {
     addBend(tx, { headId: head.id, loftChangeDeg, lieChangeDeg, personId: by.personId, at: by.now });
   }
 }
-
-/** Of a wood a reading may change by a turn; only a bend is one. */
-const bends = (sheet: SheetRow): boolean => plannedBend(sheet).loftDeg !== 0 || plannedBend(sheet).lieDeg !== 0;

@@ -22,7 +22,7 @@ export const dryWords = "head on, no grip or tape";
 const SAME_TRIM_MM = 1.6;
 
 /** How much comes off the tip; of a prepared shaft what is still to come off. */
-export function tipWords({ tipTrimMm, piece }: ClubPlan, length: (mm: number) => string): string {
+export function tipWords({ tipTrimMm, piece }: Pick<ClubPlan, "tipTrimMm" | "piece">, length: (mm: number) => string): string {
   if (tipTrimMm === null || tipTrimMm === 0) {
     return "none";
   }

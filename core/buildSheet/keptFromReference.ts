@@ -18,7 +18,7 @@ function replaces<T>(wish: { readonly value: T } | undefined, known: T | null): 
  * A head of another maker is not in any drawer: its model is not taken over, its loft is. A written stamp or sleeve
  * mark frees the loft, a written loft frees the stamp. Where the mark is written, face and lie follow from it. The mark
  * itself is never taken over: it is a means to the loft, and standard comes first. A wedge copies its grind, not the
- * bounce a worn sole reads. A tip trim goes with its shaft, a rib with its grip; masses hold only while nothing moves
+ * bounce a worn sole reads; another grind that is written frees the model. A tip trim goes with its shaft, a rib with its grip; masses hold only while nothing moves
  * mass, and a wished swing weight decides over the head mass.
  */
 export function keptFromReference(clauses: Clauses, reference: SpecClub | null, family: ClubFamily): ReadonlySet<string> {
@@ -30,7 +30,7 @@ export function keptFromReference(clauses: Clauses, reference: SpecClub | null, 
   const massMoves = otherHead || clausesThatMoveMass.some((name) => clauses[name] !== undefined);
   const swingWeightKnown = clauses.swingWeightPoints !== undefined || reference.swingWeightPoints !== null;
   const rules: Readonly<Record<Kept, boolean>> = {
-    headModel: !reference.outside,
+    headModel: !reference.outside && !replaces(clauses.grind, reference.grind),
     stampedLoftDeg: clauses.squaredLoftDeg === undefined && (!otherHead || reference.squaredLoftDeg === null),
     squaredLoftDeg: !markWritten && !replaces(clauses.stampedLoftDeg, reference.stampedLoftDeg),
     soledFaceDeg: !markWritten,

@@ -35,7 +35,7 @@ type Missing = Extract<PlanFault, { code: "missing" }>["quantities"][number];
 export function missingQuantities({ target, kind, ownHead = null }: PlanQuestion, family: string | null): readonly Missing[] {
   const [picks, cuts] = [kind !== "reshaft", kind !== "swap"];
   const needed: readonly (readonly [Missing, boolean])[] = [
-    ["headModel", picks ? target.headModel === null : ownHead === null],
+    ["headModel", picks ? target.headModel === null && target.grind === null : ownHead === null],
     ["loft", picks && family !== "putter" && target.squaredLoftDeg === null && target.stampedLoftDeg === null],
     ["length", cuts && target.lengthMm === null],
     ["shaft", cuts && target.shaft === null],

@@ -61,8 +61,7 @@ function massOff(head: Cells, wish: HeadWish): { readonly off: number; readonly 
   return { off, count: count + (off < -toleranceG - 1e-9 ? 1 : 0) };
 }
 
-function scored(head: Cells, way: Way, wish: HeadWish): BruteSetting {
-  const mass = massOff(head, wish);
+function scored(head: Cells, way: Way, mass: ReturnType<typeof massOff>, wish: HeadWish): BruteSetting {
   const offs = [
     offBy(way.loftDeg, wish.squaredLoftDeg ?? wish.stampedLoftDeg, ONE.loftDeg),
     offBy(way.faceDeg, wish.soledFaceDeg, ONE.faceDeg),
@@ -94,6 +93,9 @@ function compared(one: BruteSetting, other: BruteSetting): number {
 export function everySetting(wish: HeadWish, taken: ReadonlySet<string>): readonly BruteSetting[] {
   return heads
     .filter((head) => isCandidate(head, wish, taken))
-    .flatMap((head) => waysOf(head, wish).map((way) => scored(head, way, wish)))
+    .flatMap((head) => {
+      const mass = massOff(head, wish);
+      return waysOf(head, wish).map((way) => scored(head, way, mass, wish));
+    })
     .sort(compared);
 }

@@ -6,6 +6,8 @@ import { ordersIn } from "../../../db/repositories/orders.ts";
 import { modelsOf } from "../../../db/repositories/partModels.ts";
 import { allTrucks } from "../../../db/repositories/people.ts";
 import { sheetsOf } from "../../../db/repositories/sheets.ts";
+import { addStockEntry } from "../../../db/repositories/stock.ts";
+import { partsLying } from "../../../db/repositories/stockCount.ts";
 import { place } from "../../../db/schema/stock.ts";
 import { write } from "../../../db/write.ts";
 import { type MemoryBot, openMemoryBot } from "../../support/memoryBot.ts";
@@ -104,6 +106,28 @@ describe("heads wanted by several open orders", () => {
     await go(FIRST);
     await say(iver, `build halloway driver head cairn stamped 12 face 0.5 open ${PARTS} for backup, now`);
     expect([serialOf(FIRST), serialOf(SECOND)]).toEqual(["7001", "7002"]);
+  });
+
+  it("looks past a confirmed order's hold of a head alone: the last grip it holds is short for others", async () => {
+    addHeads({ ...OPEN, ...CLOSED });
+    await say(maren, `build halloway driver head cairn stamped 12 ${PARTS}`);
+    await go(FIRST);
+    const truck = allTrucks(bot.db).find(({ id }) => ordersIn(bot.db, id, ["confirmed"]).some(({ number }) => number === FIRST));
+    const rival = truck === undefined ? undefined : ordersIn(bot.db, truck.id, ["confirmed"]).find(({ number }) => number === FIRST);
+    const [sheet] = rival === undefined ? [] : sheetsOf(bot.db, rival);
+    const grip = sheet?.sheetPlan.plan?.grip;
+    write(bot.db, (tx) => {
+      for (const { model, place: at, lying, held } of partsLying(tx)) {
+        if (model.id === grip?.model.id && rival !== undefined) {
+          const entry = { partModelId: model.id, placeId: at.id, quantityChange: held - lying };
+          addStockEntry(tx, { ...entry, reason: "counted", personId: rival.postedById, at: bot.now() });
+        }
+      }
+    });
+    await say(iver, `build halloway driver head cairn stamped 12 face 0.5 open ${PARTS} for backup`);
+    const { card } = orderPost(bot, SECOND);
+    expect(card.data.headSerial).toBeUndefined();
+    expect(card.buttons.map(({ label }) => label)).not.toContain("Go");
   });
 
   it("never touches a sheet whose first step has begun", async () => {

@@ -221,6 +221,26 @@ describe("a swap", () => {
     /** Back on the sleeve at the mark it was played at it would read as it did. */
     expect(old?.soledFaceDeg).toBeDefined();
   });
+
+  it("lays it there too when it is measured without a press of Done", async () => {
+    const before = clubOf("oxtoby", "driver");
+    await say(maren, "swap oxtoby driver head cairn 9 loft 9.0, in the truck go");
+    await press(dessa, sheet(), "Start");
+    expect(headBySerial(bot.db, before?.headSerial ?? "")).toBeNull();
+    const { squaredLoftDeg: loft, soledFaceDeg: face } = sheetOf("oxtoby").sheetPlan.plan?.choice.attitude ?? {};
+    const { swingWeightPoints } = sheetOf("oxtoby").sheetPlan.plan?.predicted ?? {};
+    const text = `loft ${loft?.toFixed(2)} face ${Math.abs(face ?? 0).toFixed(2)} ${(face ?? 0) < 0 ? "closed" : "open"} swing d${swingWeightPoints?.toFixed(1)}`;
+    await say(dessa, `measured ${NUMBER} ${text}`);
+    expect(order().kind).toBe("order.ready");
+    expect(headBySerial(bot.db, before?.headSerial ?? "")?.place).toBe("bin Bram Oxtoby");
+  });
+});
+
+describe("another grind", () => {
+  it("frees the model of the gamer: a fresh wedge of the grind written is found", async () => {
+    await say(maren, "build toll lw like gamer grind heel-relieved");
+    expect(sheetOf("toll").sheetPlan.plan?.choice.head.model).toMatchObject({ name: "Tarn Heel-Relieved", grind: "heel-relieved" });
+  });
 });
 
 describe("grind, stamp, repair and check", () => {

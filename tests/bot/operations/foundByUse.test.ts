@@ -34,11 +34,12 @@ async function press(who: typeof maren, card: Card, label: string): Promise<stri
   return reply === null ? "" : cardText(cardOf(reply));
 }
 
-const newestPost = (channel = "plover-orders"): string =>
+/** Everything that stands in the order channel. */
+const posted = (): string =>
   bot
-    .posts(channel)
+    .posts("plover-orders")
     .map(({ card }) => cardText(card))
-    .at(-1) ?? "";
+    .join("\n");
 
 describe("an order that cannot be built as written", () => {
   it("says why, offers no finished club and gives no time", async () => {
@@ -95,12 +96,7 @@ describe("what was written", () => {
 
   it("stays secret though misspelt: no card shows a restricted name with one letter wrong", async () => {
     await say(maren, "build toll driver head menhr 9 like gamer");
-    expect(
-      bot
-        .posts("plover-orders")
-        .map(({ card }) => cardText(card))
-        .join("\n"),
-    ).not.toMatch(/menhi?r/i);
+    expect(posted()).not.toMatch(/menhi?r/i);
   });
 });
 
@@ -127,7 +123,7 @@ describe("the same order a moment ago", () => {
     await say(maren, "repair quarrie 7i cracked");
     expect(order(NUMBER + 1).title).toContain("repair 7i");
     await say(maren, "repair quarrie 7i cracked");
-    expect(newestPost()).toContain("asks for the very same");
+    expect(posted()).toContain("asks for the very same");
   });
 });
 
@@ -240,7 +236,7 @@ describe("work on several clubs", () => {
 describe("after roll-out", () => {
   it("takes a time by courier, as it says it would", async () => {
     await say(maren, "build oxtoby driver like gamer by thu 10:00");
-    expect(newestPost()).toContain("add: to courier");
+    expect(posted()).toContain("add: to courier");
     await say(maren, "build oxtoby driver like gamer by thu 10:00 to courier");
     expect(order().title).toContain("OXTOBY RH driver · draft");
   });

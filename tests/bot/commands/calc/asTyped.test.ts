@@ -17,7 +17,7 @@ const said: readonly (readonly [view: string, text: string, words: string])[] = 
   ["swing", "+2points toll 7i", "Marrick Toll 7i"],
   ["swing", "2 points for halloways driver", "Noor Halloway driver"],
   ["swing", "oxtoby driver swing d4", "+1 point: 1.6 g in the head"],
-  ["swing", "order 1", "Planned D1"],
+  ["swing", "order 1", "Planned D0.75"],
   ["headmass", "oxtoby driver d4 length 45", "-1/4 in at the same D4"],
   ["headmass", "oxtoby driver 1/4 in shorter d3", "-1/4 in at the same D3"],
   ["headmass", "oxtoby driver length 1/2 d3", "+1/2 in at the same D3"],
