@@ -50,7 +50,7 @@ interface Reading {
 }
 
 /** Why one club of a draft cannot be built or done as it is written. */
-export interface ClubFault {
+interface ClubFault {
   readonly club: ClubName;
   readonly copy: number;
   readonly fault: OrderFault;

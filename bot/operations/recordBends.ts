@@ -1,5 +1,5 @@
 import type { ClubFamily, Id, Instant } from "../../core/kinds.ts";
-import { addBend, headBySerial } from "../../db/repositories/heads.ts";
+import { bendHead, headBySerial } from "../../db/repositories/heads.ts";
 import { measuredOf } from "../../db/repositories/measurements.ts";
 import type { SheetRow } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
@@ -36,6 +36,6 @@ export function recordBends(tx: Tx, sheet: SheetRow, by: { readonly personId: Id
   const head = headBySerial(tx, serial);
   const isAsked = planned.loftDeg !== 0 || planned.lieDeg !== 0;
   if (head !== null && (isAsked || bentFamilies.includes(head.model.family))) {
-    addBend(tx, { headId: head.id, loftChangeDeg, lieChangeDeg, personId: by.personId, at: by.now });
+    bendHead(tx, { headId: head.id, loftChangeDeg, lieChangeDeg, personId: by.personId, at: by.now });
   }
 }

@@ -1,4 +1,4 @@
-import { and, asc, eq, isNotNull, ne } from "drizzle-orm";
+import { and, asc, eq, isNotNull, ne, sql } from "drizzle-orm";
 import type { HeadModel, MeasuredHead } from "../../core/buildSheet/parts.ts";
 import type { Bend } from "../../core/head/afterBend.ts";
 import type { Id } from "../../core/kinds.ts";
@@ -84,7 +84,21 @@ export function putHead(tx: Tx, headId: Id<"head">, placeId: Id<"place">): void 
   tx.update(head).set({ placeId }).where(eq(head.id, headId)).run();
 }
 
-/** Keeps a bend a head has had: every one counts, there and back. */
+/** Keeps a bend a head has had: every one counts, there and back. Its readings are those after it. */
 export function addBend(tx: Tx, row: typeof headBend.$inferInsert): void {
   tx.insert(headBend).values(row).run();
+}
+
+/** Bends a head: the bend is kept, and its bare loft, lie and bounce go with it. */
+export function bendHead(tx: Tx, row: typeof headBend.$inferInsert): void {
+  const { headId, loftChangeDeg, lieChangeDeg } = row;
+  addBend(tx, row);
+  tx.update(head)
+    .set({
+      soledLoftDeg: sql`${head.soledLoftDeg} + ${loftChangeDeg}`,
+      designLieDeg: sql`${head.designLieDeg} + ${lieChangeDeg}`,
+      bounceDeg: sql`${head.bounceDeg} + ${loftChangeDeg}`,
+    })
+    .where(eq(head.id, headId))
+    .run();
 }

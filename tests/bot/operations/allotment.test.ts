@@ -126,7 +126,7 @@ describe("heads wanted by several open orders", () => {
     });
     await say(iver, `build halloway driver head cairn stamped 12 face 0.5 open ${PARTS} for backup`);
     const { card } = orderPost(bot, SECOND);
-    expect(card.data.headSerial).toBeUndefined();
+    expect(card.data.headSerial).toBeNull();
     expect(card.buttons.map(({ label }) => label)).not.toContain("Go");
   });
 

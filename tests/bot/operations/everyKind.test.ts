@@ -138,6 +138,11 @@ describe("a bend (arithmetic of one degree; common practice, no source)", () => 
     await say(dessa, `measured ${NUMBER} loft ${squaredLoftDeg.toFixed(1)} lie ${seatedLieDeg.toFixed(1)} swing d2.25 length 36 3/4`);
     expect(order().kind).toBe("order.ready");
     expect(bendsOf(bot.db, plan?.choice.head.id ?? (0 as never))).toEqual([plan?.choice.bend]);
+    const { head, bend } = plan?.choice ?? {};
+    expect(headBySerial(bot.db, head?.serial ?? "")?.soledLoftDeg, "it lies in a drawer as it was bent").toBeCloseTo(
+      (head?.soledLoftDeg ?? 0) + (bend?.loftChangeDeg ?? 0),
+      9,
+    );
   });
 
   it("past the limit is refused with the limit and what would do", async () => {
