@@ -2,7 +2,7 @@ import type { ReadyEstimate } from "../../core/bench/benchTypes.ts";
 import type { Id, Instant } from "../../core/kinds.ts";
 import type { ChannelRow } from "../../db/repositories/people.ts";
 import type { Reader, Tx } from "../../db/write.ts";
-import type { BenchExtra } from "../operations/benchSnapshot.ts";
+import type { BenchExtra } from "../operations/benchExtra.ts";
 import type { Actor, Card, Json, Reply } from "./types.ts";
 
 /** One change with its before and after, for the record. */

@@ -9,7 +9,7 @@ import { findOrder } from "../flows/findOrder.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";
 import { orderPosts } from "../flows/orderPosts.ts";
 import { awaitsClub } from "../operations/awaitsClub.ts";
-import { extraOrder } from "../operations/benchSnapshot.ts";
+import { extraOfOrder, extraOrder } from "../operations/benchExtra.ts";
 import { arrivedNote, staleNote } from "../replies/orderNotes.ts";
 
 const MOST_TRIES = 3;
@@ -32,13 +32,8 @@ export const orderArrived = defineCommand({
       if (order.state !== "confirmed" || !awaitsClub(request, order)) {
         return arrivedNote(order, "not-awaited");
       }
-      const routes = context
-        .read((reader) => sheetsOf(reader, order))
-        .map((sheet) => ({
-          ...sheet.sheetPlan,
-          steps: sheet.steps.map(({ route }) => route),
-        }));
-      const estimate = await context.estimate(order.truckId, { routes, dueAt: order.byAt, urgent: order.urgent, releaseAt: null });
+      const sheets = context.read((reader) => sheetsOf(reader, order));
+      const estimate = await context.estimate(order.truckId, extraOfOrder(order, sheets));
       const { likelyAt, promiseAt, playableAt } = timesOf(estimate.times, extraOrder);
       const work = (tx: Tx): Committed => {
         const found = findOrder(tx, context, written);

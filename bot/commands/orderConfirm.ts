@@ -12,7 +12,7 @@ import { movedChanges, movedPosts } from "../flows/movedPosts.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";
 import { orderPosts } from "../flows/orderPosts.ts";
 import { awaitsClub } from "../operations/awaitsClub.ts";
-import { extraOrder } from "../operations/benchSnapshot.ts";
+import { extraOfOrder, extraOrder } from "../operations/benchExtra.ts";
 import { confirmOrder, type OrderTimes } from "../operations/confirmOrder.ts";
 import { PlanMoved } from "../operations/planMoved.ts";
 import { note } from "../replies/card.ts";
@@ -77,8 +77,7 @@ export const orderConfirm = defineCommand({
       if (order.state === "draft" && sheets.some((sheet) => !isPlanned(sheet.sheetPlan))) {
         return note("refusal", `${order.number} cannot be built as written`, "refusal", "Its post says what is missing. Change it first.");
       }
-      const routes = sheets.map((sheet) => ({ ...sheet.sheetPlan, steps: sheet.steps.map(({ route }) => route) }));
-      const estimate = await context.estimate(order.truckId, { routes, dueAt: order.byAt, urgent: order.urgent, releaseAt: null });
+      const estimate = await context.estimate(order.truckId, extraOfOrder(order, sheets));
       try {
         const times = awaitsClub(request, order) ? noTimes : timesOf(estimate.times, extraOrder);
         const work = (tx: Tx): Committed => commitConfirm(tx, context, written, version, times);

@@ -1,4 +1,4 @@
-import { defaultSpreads } from "../../core/bench/benchSimulation.ts";
+import { defaultPace } from "../../core/bench/pace.ts";
 import { estimateInSlices } from "../../core/bench/readyTimes.ts";
 import { DomainError } from "../../core/errors.ts";
 import type { Id, Instant } from "../../core/kinds.ts";
@@ -13,7 +13,8 @@ import { readMessage } from "../boundary/readMessage.ts";
 import type { Committed, Context } from "../chat/context.ts";
 import type { Command } from "../chat/defineCommand.ts";
 import type { Actor, Desk, Incoming, Json, Reply, Values } from "../chat/types.ts";
-import { type BenchExtra, benchSnapshot } from "../operations/benchSnapshot.ts";
+import type { BenchExtra } from "../operations/benchExtra.ts";
+import { benchSnapshot } from "../operations/benchSnapshot.ts";
 import { codeWords } from "../operations/codeWords.ts";
 import { bugCard, domainErrorCard, faultyValuesCard, refusalCard, strangerCard, unknownCommandCard } from "../replies/refusals.ts";
 import { withCodeWords } from "../replies/withCodeWords.ts";
@@ -57,7 +58,7 @@ function pressValues(incoming: Extract<Incoming, { kind: "press" | "submit" }>):
 /** One estimate of a truck's bench, other work let through between its slices. */
 async function estimate(parts: DeskParts, truck: Id<"truck">, extra: BenchExtra | null) {
   const snapshot = benchSnapshot(parts.db, truck, parts.now(), extra);
-  const work = estimateInSlices({ snapshot, spreads: defaultSpreads, seed: parts.seed, samples: SAMPLES });
+  const work = estimateInSlices({ snapshot, pace: defaultPace, seed: parts.seed, samples: SAMPLES });
   for (;;) {
     const slice = work.next();
     if (slice.done === true) {

@@ -9,7 +9,7 @@ import type { Mending } from "../boundary/reading.ts";
 import type { Committed, Context } from "../chat/context.ts";
 import type { Reply } from "../chat/types.ts";
 import { awaitsClub } from "../operations/awaitsClub.ts";
-import { extraOrder } from "../operations/benchSnapshot.ts";
+import { extraOrder } from "../operations/benchExtra.ts";
 import { confirmOrder } from "../operations/confirmOrder.ts";
 import { deadlineOf, draftOrder, redraftOrder, sameOrder } from "../operations/draftOrder.ts";
 import { PlanMoved } from "../operations/planMoved.ts";
@@ -98,7 +98,7 @@ async function tryDraft(
     planOrder(reader, { request, truckId: at.truckId, now, headSerial: wish.headSerial, replaces: wish.replaces?.id }),
   );
   const awaits = awaitsClub(request, null);
-  const extra = { routes: planned.map(({ route }) => route), dueAt: at.byAt, urgent: request.urgent, releaseAt: null };
+  const extra = { kind: request.kind, clubs: planned, dueAt: at.byAt, urgent: request.urgent, releaseAt: null };
   const estimate = await context.estimate(at.truckId, extra);
   const times = awaits ? { likelyAt: null, promiseAt: null, playableAt: null } : timesOf(estimate.times, extraOrder);
   const work = (tx: Tx): Committed => {

@@ -1,25 +1,25 @@
-import type { BenchJob, BenchSnapshot, Route, Station } from "../../core/bench/benchTypes.ts";
-import { type Id, type Instant, id, instant } from "../../core/kinds.ts";
+import type { BenchJob, BenchSnapshot, Skill, Station, Technician } from "../../core/bench/benchTypes.ts";
+import { type Id, type Instant, instant } from "../../core/kinds.ts";
 import { benchStates, benchVersion, type OrderRow, ordersIn, requestOf } from "../../db/repositories/orders.ts";
-import { currentEvent, openingsFrom, technicianCount } from "../../db/repositories/people.ts";
+import { currentEvent, openingsFrom, techniciansOf } from "../../db/repositories/people.ts";
 import { sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Reader } from "../../db/write.ts";
 import { awaitsClub } from "./awaitsClub.ts";
+import { type BenchExtra, extraJobs, workOf } from "./benchExtra.ts";
 import { orderWeight } from "./orderWeight.ts";
 
-/** An order that is not on the bench yet, one route a club. */
-export interface BenchExtra {
-  readonly routes: readonly Route[];
-  readonly dueAt: Instant | null;
-  readonly urgent: boolean;
-  /** The club it works on has yet to come in. */
-  readonly releaseAt: Instant | null;
-}
-
-/** The order id that stands for one not yet on the bench. */
-export const extraOrder = id<"order">(0);
-
 const stations: Readonly<Record<Station, number>> = { bench: 2, cutter: 1, bonding: 2, gripping: 1, loftLie: 1, scale: 1, marking: 1, walk: 4 };
+
+/** What everybody at a bench may do until the lead has said otherwise. */
+export const usualSkills: readonly Skill[] = ["grinding", "stamping"];
+
+function techniciansAt(reader: Reader, truckId: Id<"truck">): readonly Technician[] {
+  return techniciansOf(reader, truckId).map(({ personId, skills, awayFrom, awayUntil }) => ({
+    person: personId,
+    skills: skills === null ? usualSkills : (JSON.parse(skills) as Skill[]),
+    away: awayFrom === null ? [] : [{ from: awayFrom, to: awayUntil ?? instant(Number.MAX_SAFE_INTEGER) }],
+  }));
+}
 
 function jobsOf(reader: Reader, order: OrderRow): readonly BenchJob[] {
   const { request } = requestOf(reader, order);
@@ -27,12 +27,14 @@ function jobsOf(reader: Reader, order: OrderRow): readonly BenchJob[] {
   return sheetsOf(reader, order).map((sheet, job) => ({
     order: order.id,
     job,
+    work: workOf(order.kind, sheet.club),
     steps: sheet.steps.map((step) => ({
       route: step.route,
       state: step.state,
       startedAt: step.startedAt,
       finishedAt: step.finishedAt,
       workedMs: step.workedMs,
+      person: step.personId,
     })),
     playableAfterBondMin: sheet.sheetPlan.playableAfterBondMin,
     playableAfterGripMin: sheet.sheetPlan.playableAfterGripMin,
@@ -40,20 +42,6 @@ function jobsOf(reader: Reader, order: OrderRow): readonly BenchJob[] {
     dueAt: order.byAt,
     weight: orderWeight(order),
     held: order.heldReason !== null || waitsForClub,
-  }));
-}
-
-function extraJobs(extra: BenchExtra): readonly BenchJob[] {
-  return extra.routes.map((route, job) => ({
-    order: extraOrder,
-    job,
-    steps: route.steps.map((step) => ({ route: step, state: "todo", startedAt: null, finishedAt: null, workedMs: 0 })),
-    playableAfterBondMin: route.playableAfterBondMin,
-    playableAfterGripMin: route.playableAfterGripMin,
-    releaseAt: extra.releaseAt,
-    dueAt: extra.dueAt,
-    weight: orderWeight({ urgent: extra.urgent, byAt: extra.dueAt }),
-    held: false,
   }));
 }
 
@@ -71,7 +59,7 @@ export function benchSnapshot(reader: Reader, truckId: Id<"truck">, now: Instant
   return {
     version: benchVersion(reader, truckId),
     now,
-    technicians: Math.max(1, technicianCount(reader, truckId)),
+    technicians: techniciansAt(reader, truckId),
     stations,
     open: openingsFrom(reader, truckId, now).map(({ from, to }) => ({ from: instant(Math.max(from, 0)), to })),
     rollOutAt: current === null || current.rollOutAt <= now ? null : current.rollOutAt,

@@ -4,7 +4,7 @@ import { liveSpec } from "../../db/repositories/week.ts";
 import type { Reader } from "../../db/write.ts";
 import { finishedClubs } from "./finishedClubs.ts";
 import type { OrderToPlan, PlannedClub } from "./plannedClub.ts";
-import { clubsInSet, floorsAt, routeOfClub } from "./routeOfClub.ts";
+import { floorsAt, routeOfClub } from "./routeOfClub.ts";
 import { checkTolerances } from "./shopTolerances.ts";
 
 /** A club that broke: the nearest finished one, those in this truck first, with where it is; a sheet without one offers a build. */
@@ -18,7 +18,7 @@ export function planBroken(reader: Reader, { request, truckId, now }: OrderToPla
     const ranked = gamer === null ? all : rankTwins(gamer, all, { tolerances: checkTolerances(reader) }).map(({ twin }) => twin);
     const finished = ranked.find(({ where }) => where.kind !== "out" && where.truck === truck) ?? ranked[0] ?? null;
     const reference = finished?.club ?? gamer;
-    const route = routeOfClub("broke", club, { plan: null, reference, clubsInSet: clubsInSet(request.clubs) }, floors);
+    const route = routeOfClub("broke", club, { plan: null, reference }, floors);
     return { club, copy: 1, reference, route, plan: null, service: null, beside: { finished }, faults: [] };
   });
 }

@@ -8,7 +8,7 @@ import { type AllottedToOrder, allotToOrder, nothingAllotted } from "./allotToOr
 import type { OrderToPlan, PlannedClub } from "./plannedClub.ts";
 import { planInTurn, planWanted, withAnyHead } from "./planWanted.ts";
 import { rivalSheets } from "./rivalSheets.ts";
-import { clubsInSet, floorsAt, routeOfClub } from "./routeOfClub.ts";
+import { floorsAt, routeOfClub } from "./routeOfClub.ts";
 import { selectionTolerances } from "./shopTolerances.ts";
 import { type PartsAsked, type WantedClub, wantedClub } from "./wantedClub.ts";
 
@@ -59,7 +59,7 @@ export function planParts(reader: Reader, order: OrderToPlan & { readonly kind: 
   const floors = floorsAt(reader, truckId, now);
   return wanted.map(({ club, copy, reference, faults: unwanted }, at): PlannedClub => {
     const { plan, faults } = planned[at] ?? { plan: null, faults: unwanted };
-    const route = routeOfClub(kind, club, { plan, reference, clubsInSet: clubsInSet(request.clubs) }, floors);
+    const route = routeOfClub(kind, club, { plan, reference }, floors);
     const yields = given.yieldsOf(at);
     /** A draft that could have had its head has no say when there is no other. */
     const isTaken = yields !== null && yields.serial !== plan?.choice.head.serial;

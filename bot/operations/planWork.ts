@@ -11,7 +11,7 @@ import { playerById } from "../../db/repositories/people.ts";
 import type { Reader } from "../../db/write.ts";
 import type { OrderToPlan, PlannedClub } from "./plannedClub.ts";
 import { referenceOf } from "./referenceOf.ts";
-import { clubsInSet, floorsAt, routeOfClub } from "./routeOfClub.ts";
+import { floorsAt, routeOfClub } from "./routeOfClub.ts";
 
 /** Grips are used up club by club: the next finds what the one before leaves. */
 const withoutOne = (grips: readonly Stocked<GripModel>[], taken: Stocked<GripModel>): readonly Stocked<GripModel>[] =>
@@ -33,7 +33,7 @@ export function planWork(reader: Reader, asked: OrderToPlan & { readonly kind: S
   let grips = reach.grips;
   const planOne = (club: ClubName): PlannedClub => {
     const reference = referenceOf(reader, request, club, truckId, now);
-    const route = routeOfClub(kind, club, { plan: null, reference, clubsInSet: clubsInSet(request.clubs) }, floors);
+    const route = routeOfClub(kind, club, { plan: null, reference }, floors);
     const planned = { club, copy: 1, reference, route, plan: null, service: null, beside: {} };
     const family = clubFamily(club) ?? "iron";
     const resolved = resolveTarget({ request, club, hand, reference, family, sleeves: models.sleeve });

@@ -12,17 +12,11 @@ export function floorsAt(reader: Reader, truckId: Id<"truck">, now: Instant): Wa
   return walkMin === undefined ? defaultFloors : { ...defaultFloors, walkMin };
 }
 
-/** Irons and wedges of one order go from station to station together. */
-export const clubsInSet = (clubs: readonly ClubName[]): number => {
-  const together = clubs.filter((club) => clubFamily(club) === "iron" || clubFamily(club) === "wedge").length;
-  return Math.min(Math.max(together, 1), 14);
-};
-
 /** The route of one club's work: by its plan where there is one, else by the club on record. */
 export function routeOfClub(
   kind: RouteQuestion["kind"],
   club: ClubName,
-  known: { readonly plan: ClubPlan | null; readonly reference: SpecClub | null; readonly clubsInSet: number },
+  known: { readonly plan: ClubPlan | null; readonly reference: SpecClub | null },
   floors: WaitFloors,
 ): Route {
   const family = clubFamily(club) ?? "iron";
@@ -32,5 +26,5 @@ export function routeOfClub(
   const adjustable = bySleeve || (unknown && (family === "driver" || family === "fairway"));
   const piece = plan?.piece ?? null;
   const shaft = piece === null ? {} : { shaftState: piece.state, sleeveOn: piece.sleeve !== null };
-  return routeFor({ kind, family, adjustable, clubsInSet: known.clubsInSet, ...shaft }, floors);
+  return routeFor({ kind, family, adjustable, ...shaft }, floors);
 }

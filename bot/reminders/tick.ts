@@ -1,4 +1,4 @@
-import { defaultSpreads } from "../../core/bench/benchSimulation.ts";
+import { defaultPace } from "../../core/bench/pace.ts";
 import { readyTimes } from "../../core/bench/readyTimes.ts";
 import { type Id, type Instant, instant } from "../../core/kinds.ts";
 import { claimDue } from "../../db/repositories/due.ts";
@@ -122,7 +122,7 @@ function recompute(parts: TickParts, truckId: Id<"truck">, now: Instant): void {
     return;
   }
   const snapshot = benchSnapshot(parts.db, truckId, now, null);
-  const times = readyTimes({ snapshot, spreads: defaultSpreads, seed: parts.seed, samples: SAMPLES });
+  const times = readyTimes({ snapshot, pace: defaultPace, seed: parts.seed, samples: SAMPLES });
   for (const order of open) {
     const { likelyAt, promiseAt, playableAt } = timesOf(times, order.id);
     if (likelyAt !== order.likelyAt || playableAt !== order.playableAt) {

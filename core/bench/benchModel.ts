@@ -1,6 +1,8 @@
-import type { BenchJob, BenchSnapshot, BenchStep, Station } from "./benchTypes.ts";
+import type { BenchJob, BenchSnapshot, BenchStep, Skill, Station, StepKind } from "./benchTypes.ts";
 import { checkedBench } from "./checkedBench.ts";
-import { type OpenHours, openHours } from "./openHours.ts";
+import { type ModelTechnician, modelTechnicians } from "./modelTechnicians.ts";
+import type { Stage } from "./pace.ts";
+import { stagesOf } from "./stageOf.ts";
 import { predecessorPlaces, workableOrder } from "./stepOrder.ts";
 
 /** A station as the simulation counts it. Times throughout the model are ms after the snapshot's now. */
@@ -13,13 +15,21 @@ interface ModelStation {
 export interface ModelStep {
   readonly job: ModelJob;
   readonly place: number;
+  readonly kind: StepKind;
   readonly station: ModelStation;
   readonly unattended: boolean;
+  readonly skill: Skill | null;
+  /** Press to press; null for a wait. */
+  readonly stage: Stage | null;
   readonly medianMs: number;
   readonly floorMs: number;
+  /** Share of the time that setting up takes, saved in a series of like steps. */
+  readonly setUpShare: number;
   /** Time already spent: on the hands-on work, or waiting. */
   readonly elapsedMs: number;
   readonly running: boolean;
+  /** Who is at it already. */
+  readonly startedBy: ModelTechnician | null;
   readonly predecessorCount: number;
   readonly successors: readonly ModelStep[];
   /** Medians along the longest way from here to the end of the job, this step included. */
@@ -28,11 +38,15 @@ export interface ModelStep {
   waitingFor: number;
   startMs: number;
   endMs: number;
+  /** Who does it in this sample. */
+  technician: ModelTechnician | null;
 }
 
 /** A job with work left. `steps` keeps the places of finished steps as null. */
 export interface ModelJob {
   readonly source: BenchJob;
+  /** Place in the queue, first come first. */
+  readonly arrival: number;
   readonly steps: readonly (ModelStep | null)[];
   readonly open: readonly ModelStep[];
   readonly releaseMs: number;
@@ -48,9 +62,7 @@ export interface BenchModel {
   readonly jobs: readonly ModelJob[];
   readonly steps: readonly ModelStep[];
   readonly stations: readonly ModelStation[];
-  readonly technicians: number;
-  /** Opening hours from now to roll-out, apart and in order. */
-  readonly open: OpenHours;
+  readonly technicians: readonly ModelTechnician[];
   readonly rollOutMs: number;
   /** Mean hands-on work of a job, the yardstick of slack. */
   readonly meanHandsOnMs: number;
@@ -69,19 +81,29 @@ function elapsedMs(step: BenchStep, now: number): number {
   return Math.max(0, step.workedMs) + runningMs;
 }
 
-function modelStep(step: BenchStep, job: ModelJob, place: number, station: ModelStation, now: number): Mutable<ModelStep> {
+interface Bench {
+  readonly snapshot: BenchSnapshot;
+  readonly technicians: readonly ModelTechnician[];
+  readonly stationOf: (station: Station) => ModelStation;
+}
+
+function modelStep(step: BenchStep, job: ModelJob, at: { readonly place: number; readonly stage: Stage | null }, bench: Bench): Mutable<ModelStep> {
   const { route } = step;
   const floorMs = route.unattended ? Math.max(0, route.floorMin) * MS_PER_MIN : 0;
   const medianMs = Math.max(floorMs, route.medianMin * MS_PER_MIN);
   return {
     job,
-    place,
-    station,
+    kind: route.kind,
+    ...at,
+    station: bench.stationOf(route.station),
     unattended: route.unattended,
+    skill: route.skill ?? null,
     medianMs,
     floorMs,
-    elapsedMs: elapsedMs(step, now),
+    setUpShare: route.setUpMin === undefined || route.medianMin <= 0 ? 0 : Math.min(1, route.setUpMin / route.medianMin),
+    elapsedMs: elapsedMs(step, bench.snapshot.now),
     running: step.state === "running",
+    startedBy: bench.technicians.find(({ person }) => person === step.person) ?? null,
     predecessorCount: 0,
     successors: [],
     tailMs: medianMs,
@@ -89,6 +111,7 @@ function modelStep(step: BenchStep, job: ModelJob, place: number, station: Model
     waitingFor: 0,
     startMs: Number.POSITIVE_INFINITY,
     endMs: Number.POSITIVE_INFINITY,
+    technician: null,
   };
 }
 
@@ -105,22 +128,23 @@ function link(source: BenchJob, steps: readonly (Mutable<ModelStep> | null)[]): 
   }
 }
 
-function modelJob(source: BenchJob, snapshot: BenchSnapshot, stationOf: (station: Station) => ModelStation): ModelJob {
-  const after = (at: number | null): number | null => (at === null ? null : at - snapshot.now);
+function modelJob(source: BenchJob, arrival: number, bench: Bench): ModelJob {
+  const { now, rollOutAt } = bench.snapshot;
+  const after = (at: number | null): number | null => (at === null ? null : at - now);
   const job: Mutable<ModelJob> = {
     source,
+    arrival,
     steps: [],
     open: [],
     releaseMs: Math.max(0, after(source.releaseAt) ?? 0),
-    dueMs: after(source.dueAt) ?? after(snapshot.rollOutAt) ?? DAY_MS,
+    dueMs: after(source.dueAt) ?? after(rollOutAt) ?? DAY_MS,
     logWeight: Math.log(Math.max(1e-6, source.weight)),
     handsOnMs: 0,
     handsOnLeftMs: 0,
     logHandsOnLeft: 0,
   };
-  const steps = source.steps.map((step, place) =>
-    isFinished(step) ? null : modelStep(step, job, place, stationOf(step.route.station), snapshot.now),
-  );
+  const stageAt = stagesOf(source.steps.map(({ route }) => route));
+  const steps = source.steps.map((step, place) => (isFinished(step) ? null : modelStep(step, job, { place, stage: stageAt[place] ?? null }, bench)));
   link(source, steps);
   job.steps = steps;
   job.open = steps.filter((step) => step !== null);
@@ -144,15 +168,16 @@ export function benchModel(snapshot: BenchSnapshot): BenchModel {
     stations.set(name, station);
     return station;
   };
-  const jobs = snapshot.jobs.filter((job) => !job.held && !job.steps.every(isFinished)).map((job) => modelJob(job, snapshot, stationOf));
   const rollOutMs = snapshot.rollOutAt === null ? Number.POSITIVE_INFINITY : snapshot.rollOutAt - snapshot.now;
+  const technicians = modelTechnicians(snapshot, rollOutMs);
+  const waiting = snapshot.jobs.filter((job) => !job.held && !job.steps.every(isFinished));
+  const jobs = waiting.map((job, arrival) => modelJob(job, arrival, { snapshot, technicians, stationOf }));
   const handsOnMs = jobs.reduce((sum, job) => sum + job.handsOnMs, 0);
   return {
     jobs,
     steps: jobs.flatMap((job) => job.open),
     stations: [...stations.values()],
-    technicians: snapshot.technicians,
-    open: openHours(snapshot, rollOutMs),
+    technicians,
     rollOutMs,
     meanHandsOnMs: Math.max(MS_PER_MIN, handsOnMs / Math.max(1, jobs.length)),
   };

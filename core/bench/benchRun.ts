@@ -1,27 +1,30 @@
 import type { BenchModel, ModelJob, ModelStep } from "./benchModel.ts";
-import { urgency } from "./urgency.ts";
+import { type ModelTechnician, nextHoursMs, worksUntilMs } from "./modelTechnicians.ts";
+import type { Policy } from "./policy.ts";
+import { type Priority, priorityOf } from "./priorities.ts";
 
 function countHandsOn(job: ModelJob, leftMs: number): void {
   job.handsOnLeftMs = leftMs;
   job.logHandsOnLeft = Math.log(Math.max(1000, leftMs));
 }
 
-/** One run of the bench through one sample of durations: an event is a step's end, a release, or an opening. */
+/** Runs of a bench under one policy, each through one sample of durations: an event is a step's end, a release, or somebody's hours. */
 export class BenchRun {
   private readonly model: BenchModel;
+  private readonly priority: Priority;
+  private readonly atWork: readonly ModelTechnician[];
   private nowMs = 0;
-  private technicians: number;
-  private interval = 0;
   private active: ModelStep[] = [];
-  private readonly ready: ModelStep[] = [];
-  private toCome: ModelJob[];
+  private ready: ModelStep[] = [];
+  private toCome: ModelJob[] = [];
 
-  constructor(model: BenchModel) {
+  constructor(model: BenchModel, policy: Policy) {
     this.model = model;
-    this.technicians = model.technicians;
-    this.toCome = model.jobs.filter((job) => job.releaseMs > 0);
+    this.priority = priorityOf(policy, model);
+    this.atWork = model.technicians.filter(({ person }) => person !== policy.idle);
   }
 
+  /** Plays the durations that the model's steps hold; their starts, ends and technicians are the result. */
   run(): void {
     this.reset();
     for (const step of this.model.steps) if (step.running) this.resume(step);
@@ -37,26 +40,43 @@ export class BenchRun {
   }
 
   private reset(): void {
+    this.nowMs = 0;
+    this.active = [];
+    this.ready = [];
+    this.toCome = this.model.jobs.filter((job) => job.releaseMs > 0);
     for (const station of this.model.stations) station.free = station.capacity;
+    for (const technician of this.model.technicians) {
+      technician.busy = 0;
+      technician.interval = 0;
+      technician.lastKind = null;
+      technician.lastOrder = null;
+    }
     for (const job of this.model.jobs) countHandsOn(job, job.handsOnMs);
     for (const step of this.model.steps) {
       step.waitingFor = step.predecessorCount;
       step.startMs = Number.POSITIVE_INFINITY;
       step.endMs = Number.POSITIVE_INFINITY;
+      step.technician = null;
     }
   }
 
   /** A step under way has its technician and place already, even when more are at work than there should be. */
   private resume(step: ModelStep): void {
-    this.begin(step, -step.elapsedMs, step.durationMs - step.elapsedMs);
+    const technician = step.unattended ? null : (step.startedBy ?? this.model.technicians.find(({ busy }) => busy === 0) ?? null);
+    this.begin(step, technician, -step.elapsedMs, step.durationMs - step.elapsedMs);
   }
 
-  private begin(step: ModelStep, startMs: number, endMs: number): void {
+  private begin(step: ModelStep, technician: ModelTechnician | null, startMs: number, endMs: number): void {
     step.startMs = startMs;
     step.endMs = endMs;
+    step.technician = technician;
     this.active.push(step);
     if (step.unattended) return;
-    this.technicians -= 1;
+    if (technician !== null) {
+      technician.busy += 1;
+      technician.lastKind = step.kind;
+      technician.lastOrder = step.job.source.order;
+    }
     step.station.free -= 1;
     countHandsOn(step.job, step.job.handsOnLeftMs - step.medianMs);
   }
@@ -69,7 +89,7 @@ export class BenchRun {
       return;
     }
     const endMs = this.nowMs + step.durationMs - step.elapsedMs;
-    if (endMs <= this.model.rollOutMs) this.begin(step, this.nowMs, endMs);
+    if (endMs <= this.model.rollOutMs) this.begin(step, null, this.nowMs, endMs);
   }
 
   private finishSteps(): void {
@@ -81,7 +101,7 @@ export class BenchRun {
 
   private finish(step: ModelStep): void {
     if (!step.unattended) {
-      this.technicians += 1;
+      if (step.technician !== null) step.technician.busy -= 1;
       step.station.free += 1;
     }
     for (const next of step.successors) {
@@ -99,38 +119,68 @@ export class BenchRun {
     }
   }
 
-  private closesMs(): number {
-    const { open } = this.model;
-    while ((open[this.interval]?.toMs ?? Number.POSITIVE_INFINITY) <= this.nowMs) this.interval += 1;
-    const current = open[this.interval];
-    return current !== undefined && current.fromMs <= this.nowMs ? current.toMs : Number.NEGATIVE_INFINITY;
-  }
-
   private startWork(): void {
-    const closesMs = this.closesMs();
-    while (this.technicians > 0) {
-      const at = this.mostUrgent(closesMs);
-      const step = this.ready[at];
-      if (step === undefined) return;
-      this.ready.splice(at, 1);
-      this.begin(step, this.nowMs, this.nowMs + step.durationMs - step.elapsedMs);
+    while (this.ready.length > 0 && this.atWork.some(({ busy }) => busy === 0)) {
+      const urgent = this.mostUrgent();
+      if (urgent === null) return;
+      const { step, technician } = this.inSeries(urgent);
+      this.ready.splice(this.ready.indexOf(step), 1);
+      this.begin(step, technician, this.nowMs, this.nowMs + this.leftMs(step, technician));
     }
   }
 
-  /** @returns the place in `ready` of the most urgent step that can be done now; -1 for none */
-  private mostUrgent(closesMs: number): number {
-    let best = -1;
+  /** What is left of a step in somebody's hands: without setting up when they come from the same step of the same order. */
+  private leftMs(step: ModelStep, technician: ModelTechnician): number {
+    const isSetUp = step.setUpShare > 0 && technician.lastKind === step.kind && technician.lastOrder === step.job.source.order;
+    return Math.ceil((isSetUp ? step.durationMs * (1 - step.setUpShare) : step.durationMs) - Math.min(step.elapsedMs, step.durationMs));
+  }
+
+  private canDo(step: ModelStep, technician: ModelTechnician): boolean {
+    if (technician.busy > 0 || (step.skill !== null && !technician.skills.has(step.skill))) return false;
+    return this.nowMs + this.leftMs(step, technician) <= worksUntilMs(technician, this.nowMs);
+  }
+
+  /** Who does a step: whoever comes from the same order, else the first who can; null when nobody can now. */
+  private technicianFor(step: ModelStep): ModelTechnician | null {
+    let first: ModelTechnician | null = null;
+    for (const technician of this.atWork) {
+      if (!this.canDo(step, technician)) continue;
+      if (technician.lastOrder === step.job.source.order) return technician;
+      first ??= technician;
+    }
+    return first;
+  }
+
+  /** The most urgent step that can be done now, and by whom. */
+  private mostUrgent(): { readonly step: ModelStep; readonly technician: ModelTechnician } | null {
+    let best: { readonly step: ModelStep; readonly technician: ModelTechnician } | null = null;
     let highest = Number.NEGATIVE_INFINITY;
-    let longestTailMs = 0;
-    this.ready.forEach((step, at) => {
-      if (step.station.free < 1 || this.nowMs + step.durationMs - step.elapsedMs > closesMs) return;
-      const index = urgency(step, this.nowMs, this.model.meanHandsOnMs);
-      if (index < highest || (index === highest && step.tailMs <= longestTailMs)) return;
-      best = at;
+    for (const step of this.ready) {
+      if (step.station.free < 1) continue;
+      const index = this.priority(step, this.nowMs);
+      if (best !== null && (index < highest || (index === highest && step.tailMs <= best.step.tailMs))) continue;
+      const technician = this.technicianFor(step);
+      if (technician === null) continue;
+      best = { step, technician };
       highest = index;
-      longestTailMs = step.tailMs;
-    });
+    }
     return best;
+  }
+
+  /** Within an order a series of like steps is finished before the next kind: the station is set up for it. */
+  private inSeries(urgent: { readonly step: ModelStep; readonly technician: ModelTechnician }) {
+    const { technician } = urgent;
+    const { order } = urgent.step.job.source;
+    if (technician.lastOrder !== order || technician.lastKind === urgent.step.kind) return urgent;
+    const like = this.ready.find(
+      (step) =>
+        step.setUpShare > 0 &&
+        step.kind === technician.lastKind &&
+        step.job.source.order === order &&
+        step.station.free > 0 &&
+        this.canDo(step, technician),
+    );
+    return like === undefined ? urgent : { step: like, technician };
   }
 
   private nextEventMs(): number {
@@ -138,10 +188,7 @@ export class BenchRun {
     for (const step of this.active) if (step.endMs < next) next = step.endMs;
     for (const job of this.toCome) if (job.releaseMs < next) next = job.releaseMs;
     if (this.ready.length === 0) return next;
-    for (let at = this.interval; at < this.model.open.length; at++) {
-      const fromMs = this.model.open[at]?.fromMs ?? Number.POSITIVE_INFINITY;
-      if (fromMs > this.nowMs) return Math.min(next, fromMs);
-    }
+    for (const technician of this.atWork) next = Math.min(next, nextHoursMs(technician, this.nowMs));
     return next;
   }
 }

@@ -3,6 +3,10 @@ import type { ClubFamily, Id, Instant, OrderKind } from "../kinds.ts";
 /** A place of work that holds so many clubs at once. */
 export type Station = "bench" | "cutter" | "bonding" | "gripping" | "loftLie" | "scale" | "marking" | "walk";
 
+/** What not every technician may do: sole work, bending a bonded wood, stamping. */
+export const skills = ["grinding", "woodBending", "stamping"] as const;
+export type Skill = (typeof skills)[number];
+
 /**
  * One step of a route. `medianMin` is hands-on time, or the wait itself when `unattended`. A wait never takes a
  * technician, no place at its station (the club stands in a rack) and never less than `floorMin`, which comes from the
@@ -16,6 +20,10 @@ export interface RouteStep {
   readonly station: Station;
   /** Kinds of the same route that must be done first; a step with none may start at once. */
   readonly after: readonly StepKind[];
+  /** Only a technician who has it does the step; absent or null is anybody. */
+  readonly skill?: Skill | null;
+  /** Minutes of the median that setting up takes: saved when the same technician did the same kind for the same order just before. */
+  readonly setUpMin?: number;
 }
 
 export type StepKind =
@@ -58,7 +66,6 @@ type ShaftState = (typeof shaftStates)[number];
 
 /**
  * What a route is chosen by. `shaftState` is raw when absent; `sleeveOn` says of a used shaft that the sleeve wanted is still on it.
- * `clubsInSet` is how many irons and wedges are built together (1 when absent), each station set up once for all.
  */
 export interface RouteQuestion {
   readonly kind: OrderKind;
@@ -66,7 +73,6 @@ export interface RouteQuestion {
   readonly adjustable: boolean;
   readonly shaftState?: ShaftState;
   readonly sleeveOn?: boolean;
-  readonly clubsInSet?: number;
 }
 
 /** Floors from data sheets, editable: the adhesive's and the grip method's. */
@@ -80,19 +86,22 @@ export interface WaitFloors {
 
 type StepState = "todo" | "running" | "paused" | "done" | "skipped";
 
-/** A step as it stands on the bench. Times in epoch ms; `startedAt` is the latest start, `workedMs` what was worked before it. */
+/** A step as it stands on the bench. Times in epoch ms; `startedAt` is the latest start, `workedMs` what was worked before it, `person` who is at it. */
 export interface BenchStep {
   readonly route: RouteStep;
   readonly state: StepState;
   readonly startedAt: Instant | null;
   readonly finishedAt: Instant | null;
   readonly workedMs: number;
+  readonly person: Id<"person"> | null;
 }
 
 /** One club of one order in the queue. */
 export interface BenchJob {
   readonly order: Id<"order">;
   readonly job: number;
+  /** The kind of work its pace is learned by, such as `build driver`. */
+  readonly work: string;
   readonly steps: readonly BenchStep[];
   readonly playableAfterBondMin: number;
   readonly playableAfterGripMin: number;
@@ -104,17 +113,31 @@ export interface BenchJob {
   readonly held: boolean;
 }
 
+/** Names one step of the bench: an order, which of its clubs, the place among that club's steps. */
+export interface StepRef {
+  readonly order: Id<"order">;
+  readonly job: number;
+  readonly place: number;
+}
+
 /** Half-open interval of epoch ms. */
-interface OpenInterval {
+export interface OpenInterval {
   readonly from: Instant;
   readonly to: Instant;
+}
+
+/** Somebody signed on to the bench, with what they may do and when they are away. */
+export interface Technician {
+  readonly person: Id<"person">;
+  readonly skills: readonly Skill[];
+  readonly away: readonly OpenInterval[];
 }
 
 /** The whole workshop at one moment: what the estimate rests on, with the version it was read at. */
 export interface BenchSnapshot {
   readonly version: number;
   readonly now: Instant;
-  readonly technicians: number;
+  readonly technicians: readonly Technician[];
   readonly stations: Readonly<Record<Station, number>>;
   readonly open: readonly OpenInterval[];
   /** When the truck leaves: no promise crosses it. Null when it stays. */

@@ -1,7 +1,9 @@
 import { finiteNumbers } from "../quantity/finiteNumbers.ts";
 import { inRange } from "../quantity/inRange.ts";
+import { listOf } from "../quantity/listOf.ts";
 import { wholeNumber } from "../quantity/wholeNumber.ts";
-import type { BenchSnapshot, Route, Spreads } from "./benchTypes.ts";
+import type { BenchSnapshot, Route } from "./benchTypes.ts";
+import type { Pace } from "./pace.ts";
 
 const LONGEST_STEP_MIN = 14 * 24 * 60;
 const MOST_PLACES = 1000;
@@ -17,9 +19,10 @@ export function checkedRoute<R extends Route>(route: R): R {
   finiteNumbers(route, "route");
   minutes(route.playableAfterBondMin, "playableAfterBondMin");
   minutes(route.playableAfterGripMin, "playableAfterGripMin");
-  for (const { kind, medianMin, floorMin } of route.steps) {
+  for (const { kind, medianMin, floorMin, setUpMin } of route.steps) {
     minutes(medianMin, `${kind} medianMin`);
     minutes(floorMin, `${kind} floorMin`);
+    if (setUpMin !== undefined) minutes(setUpMin, `${kind} setUpMin`);
   }
   return route;
 }
@@ -31,7 +34,7 @@ export function checkedRoute<R extends Route>(route: R): R {
  */
 export function checkedBench(snapshot: BenchSnapshot): BenchSnapshot {
   finiteNumbers(snapshot, "snapshot");
-  wholeNumber(snapshot.technicians, { field: "technicians", min: 0, max: MOST_PLACES });
+  listOf(snapshot.technicians, { field: "technicians", min: 0, max: MOST_PLACES });
   for (const [station, places] of Object.entries(snapshot.stations)) {
     wholeNumber(places, { field: `stations.${station}`, min: 0, max: MOST_PLACES });
   }
@@ -46,13 +49,19 @@ export function checkedBench(snapshot: BenchSnapshot): BenchSnapshot {
 }
 
 /**
- * How durations are drawn: spreads as standard deviations of the logarithm, a seed, the number of a sample.
+ * How durations are drawn: spreads as standard deviations of the logarithm, what was learned, a seed, the number of a sample.
  *
- * @throws {DomainError} `quantity-out-of-range` when a spread is below 0 or above 3, or a seed or sample is not whole
+ * @throws {DomainError} `quantity-out-of-range` when a spread is below 0 or above 3, a learned number cannot be, or a seed or sample is not whole
  */
-export function checkedDraw(spreads: Spreads, seed: number, sample: number): void {
+export function checkedDraw({ spreads, learned }: Pace, seed: number, sample: number): void {
   for (const [name, spread] of Object.entries(spreads)) {
     inRange(spread, { field: `spreads.${name}`, unit: "", min: 0, max: 3 });
+  }
+  for (const { mean, kappa, alpha, beta } of learned) {
+    inRange(mean, { field: "mean", unit: "", min: -5, max: 5 });
+    inRange(kappa, { field: "kappa", unit: "", min: 1e-6 });
+    inRange(alpha, { field: "alpha", unit: "", min: 1e-6 });
+    inRange(beta, { field: "beta", unit: "", min: 0 });
   }
   wholeNumber(seed, { field: "seed", min: Number.MIN_SAFE_INTEGER, max: Number.MAX_SAFE_INTEGER });
   wholeNumber(sample, { field: "sample", min: 0, max: Number.MAX_SAFE_INTEGER });

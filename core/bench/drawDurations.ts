@@ -1,7 +1,30 @@
 import type { BenchModel, ModelJob, ModelStep } from "./benchModel.ts";
-import type { Spreads } from "./benchTypes.ts";
 import { jobStream } from "./jobStream.ts";
+import { drawStage } from "./learning/drawStage.ts";
+import type { Pace, StagePace } from "./pace.ts";
 import { normalAbove, normalQuantile } from "./standardNormal.ts";
+
+/** A step's log pace in one sample: where it lies and how far it spreads. */
+interface StepPace {
+  readonly location: number;
+  readonly spread: number;
+}
+
+/** The job that stands for what is learned in the stream of random numbers: no order has it. */
+const LEARNED = -1;
+
+/** Past four times its usual time a stage tells of a press that was forgotten, not of a slow day. */
+const MOST_TOLD = Math.log(4);
+
+/** The paces of one sample, drawn once for all jobs: what is not known of a stage is not known of any of its jobs. */
+function drawPaces(pace: Pace, seed: number, sample: number): ReadonlyMap<string, StepPace> {
+  return new Map(
+    pace.learned.map((stage: StagePace, at) => {
+      const uniform = jobStream({ seed, sample, order: LEARNED, job: at });
+      return [`${stage.work}/${stage.stage}`, drawStage(stage, uniform(), uniform())];
+    }),
+  );
+}
 
 /** How many standard deviations above its median a duration is known to be from the time already spent. */
 function knownAbove(step: ModelStep, logFactor: number, spread: number): number {
@@ -22,39 +45,47 @@ function drawOne(step: ModelStep, logFactor: number, spread: number, u: number):
  */
 function drawPace(
   job: ModelJob,
-  spreads: Spreads,
-  u: number,
-  uJob: number,
+  jobSpread: number,
+  paceOf: (step: ModelStep) => StepPace,
+  u: { readonly step: number; readonly job: number },
 ): { readonly logFactor: number; readonly begun: ModelStep | null; readonly durationMs: number } {
   const begun = job.open.find((step) => !step.unattended && step.elapsedMs > 0) ?? null;
-  const zJob = -normalQuantile(uJob);
-  const both = Math.hypot(spreads.step, spreads.job);
-  if (begun === null || both === 0) return { logFactor: spreads.job * zJob, begun: null, durationMs: 0 };
-  const total = both * normalAbove(knownAbove(begun, 0, both), u);
-  const logFactor = (spreads.job / both) ** 2 * total + ((spreads.job * spreads.step) / both) * zJob;
-  return { logFactor, begun, durationMs: begun.medianMs * Math.exp(total) };
+  const zJob = -normalQuantile(u.job);
+  const { location, spread } = begun === null ? { location: 0, spread: 0 } : paceOf(begun);
+  const both = Math.hypot(spread, jobSpread);
+  if (begun === null || both === 0) return { logFactor: jobSpread * zJob, begun: null, durationMs: 0 };
+  const total = both * normalAbove(knownAbove(begun, location, both), u.step);
+  const logFactor = (jobSpread / both) ** 2 * Math.min(total, MOST_TOLD) + ((jobSpread * spread) / both) * zJob;
+  return { logFactor, begun, durationMs: begun.medianMs * Math.exp(location + total) };
 }
 
 /**
  * Draws how long every unfinished step of the bench takes in all, in one sample.
  *
- *     hands-on: median · exp(σ_job·Z_job + σ_step·Z);   wait: max(floor, median · exp(σ_wait·Z))
+ *     hands-on: median · exp(μ_stage + σ_job·Z_job + σ_stage·Z);   wait: max(floor, median · exp(σ_wait·Z))
  *
+ * μ_stage and σ_stage are drawn once a sample from what was learned of the stage; without that they are 0 and the fixed spread.
  * One Z_job a job, hands-on work only. A step begun is drawn from what is left of its distribution above the time spent,
- * exactly; with two hands-on steps begun in one job only the first tells of the job's factor. Every step has its own
- * place in the job's stream, finished or not, so that an estimate made later rests on the same luck.
+ * exactly, but tells of the job's factor no more than four times the usual time would; with two hands-on steps begun in one job
+ * only the first tells of it. Every step has its own place in the job's stream, finished or not, so that an estimate made later
+ * rests on the same luck.
  *
  * @param sample - counts from 0
  */
-export function drawDurations(model: BenchModel, spreads: Spreads, seed: number, sample: number): void {
+export function drawDurations(model: BenchModel, pace: Pace, seed: number, sample: number): void {
+  const { spreads } = pace;
+  const learned = drawPaces(pace, seed, sample);
+  const fixed: StepPace = { location: 0, spread: spreads.step };
   for (const job of model.jobs) {
     const uniform = jobStream({ seed, sample, order: job.source.order, job: job.source.job });
-    const pace = drawPace(job, spreads, uniform(), uniform());
+    const paceOf = (step: ModelStep): StepPace => learned.get(`${job.source.work}/${step.stage}`) ?? fixed;
+    const own = drawPace(job, spreads.job, paceOf, { step: uniform(), job: uniform() });
     for (const step of job.steps) {
       const u = uniform();
       if (step === null) continue;
-      const drawnMs = step.unattended ? drawOne(step, 0, spreads.wait, u) : drawOne(step, pace.logFactor, spreads.step, u);
-      const durationMs = step === pace.begun ? pace.durationMs : drawnMs;
+      const { location, spread } = step.unattended ? { location: 0, spread: spreads.wait } : paceOf(step);
+      const drawnMs = drawOne(step, step.unattended ? 0 : location + own.logFactor, spread, u);
+      const durationMs = step === own.begun ? own.durationMs : drawnMs;
       step.durationMs = Math.ceil(Math.max(durationMs, step.floorMs, step.elapsedMs));
     }
   }

@@ -1,13 +1,18 @@
 import { type Instant, instant } from "../kinds.ts";
 import { wholeNumber } from "../quantity/wholeNumber.ts";
 import { benchModel, isFinished, type ModelJob } from "./benchModel.ts";
-import { runSample } from "./benchSimulation.ts";
-import type { BenchJob, BenchSnapshot, ReadyEstimate, Spreads, StepKind } from "./benchTypes.ts";
+import { BenchRun } from "./benchRun.ts";
+import type { BenchJob, BenchSnapshot, ReadyEstimate, StepKind } from "./benchTypes.ts";
 import { checkedDraw } from "./checkedBench.ts";
+import { drawDurations } from "./drawDurations.ts";
+import type { Pace } from "./pace.ts";
+import { defaultPolicy, type Policy } from "./policy.ts";
 
 export interface ReadyQuestion {
   readonly snapshot: BenchSnapshot;
-  readonly spreads: Spreads;
+  /** How the bench is run; left out, by the apparent cost of being late. */
+  readonly policy?: Policy;
+  readonly pace: Pace;
   /** 32-bit integer: the same seed gives the same answer. */
   readonly seed: number;
   readonly samples: number;
@@ -88,14 +93,16 @@ function settled(job: BenchJob, now: Instant): ReadyEstimate {
  * @throws {DomainError} as `readyTimes`
  */
 export function* estimateInSlices(question: ReadyQuestion, sliceSamples = 25): Generator<number, readonly ReadyEstimate[], void> {
-  const { snapshot, spreads, seed, samples } = question;
-  checkedDraw(spreads, seed, 0);
+  const { snapshot, pace, seed, samples } = question;
+  checkedDraw(pace, seed, 0);
   wholeNumber(samples, { field: "samples", min: 1, max: MOST_SAMPLES });
   wholeNumber(sliceSamples, { field: "sliceSamples", min: 1, max: MOST_SAMPLES });
   const model = benchModel(snapshot);
   const times = new Map(model.jobs.map((job) => [job.source, { inHand: new Float64Array(samples), playable: new Float64Array(samples) }]));
+  const day = new BenchRun(model, question.policy ?? defaultPolicy);
   for (let sample = 0; sample < samples; sample++) {
-    runSample(model, spreads, seed, sample);
+    drawDurations(model, pace, seed, sample);
+    day.run();
     for (const job of model.jobs) {
       const inHand = inHandMs(job, model.rollOutMs);
       const row = times.get(job.source);
@@ -119,7 +126,7 @@ export function* estimateInSlices(question: ReadyQuestion, sliceSamples = 25): G
  * more than 10 % of the samples has no promise, in more than half no likely time; a held one has neither.
  * The standard error of the promise is about 1.71·σ/√samples.
  *
- * @param question - the bench, spreads, seed; samples from 1 to 100,000
+ * @param question - the bench, its policy, the pace, seed; samples from 1 to 100,000
  * @returns the times of each job in epoch ms, in the order of the snapshot
  * @throws {DomainError} `quantity-out-of-range` when the number of samples is not such or a number cannot be; `route-has-a-cycle`
  * @see Gneiting, Balabdaoui & Raftery, Journal of the Royal Statistical Society B 69 (2007), on honest forecasts

@@ -1,11 +1,16 @@
-import type { Route, RouteStep, Station, StepKind, WaitFloors } from "./benchTypes.ts";
+import type { ClubFamily } from "../kinds.ts";
+import type { Route, RouteStep, Skill, Station, StepKind, WaitFloors } from "./benchTypes.ts";
 
-/** One row of a route's table. A row with `wait` takes no technician and at least what its data sheet or practice asks. */
+/**
+ * One row of a route's table. A row with `wait` takes no technician and at least what its data sheet or practice asks;
+ * `setUpShare` of a row's minutes is setting its station up, done once for a series of clubs.
+ */
 export interface RouteRow {
   readonly kind: StepKind;
   readonly min: number;
   readonly after: readonly StepKind[];
   readonly wait?: { readonly sheet?: keyof WaitFloors; readonly atLeastMin?: number };
+  readonly setUpShare?: number;
 }
 
 const stationOf: Readonly<Record<StepKind, Station>> = {
@@ -48,16 +53,41 @@ export function withoutKinds(rows: readonly RouteRow[], dropped: readonly StepKi
   return rows.filter((row) => !dropped.includes(row.kind)).map((row) => ({ ...row, after: [...new Set(row.after.flatMap(before))] }));
 }
 
-function routeStep(row: RouteRow, floors: WaitFloors): RouteStep {
+/** What a step asks of a technician; a bonded wood is bent by who has learned it. */
+function skillFor(kind: StepKind, family: ClubFamily): Skill | null {
+  switch (kind) {
+    case "soleWork":
+      return "grinding";
+    case "stampText":
+      return "stamping";
+    case "bend":
+      return family === "driver" || family === "fairway" || family === "hybrid" ? "woodBending" : null;
+    default:
+      return null;
+  }
+}
+
+function routeStep(row: RouteRow, family: ClubFamily, floors: WaitFloors): RouteStep {
   const sheetMin = row.wait?.sheet === undefined ? 0 : floors[row.wait.sheet];
   const floorMin = Math.max(sheetMin, row.wait?.atLeastMin ?? 0);
   const { kind, after } = row;
-  return { kind, medianMin: Math.max(row.min, floorMin), unattended: row.wait !== undefined, floorMin, station: stationOf[kind], after };
+  const unattended = row.wait !== undefined;
+  const setUp = unattended || row.setUpShare === undefined ? {} : { setUpMin: row.min * row.setUpShare };
+  return {
+    kind,
+    medianMin: Math.max(row.min, floorMin),
+    unattended,
+    floorMin,
+    station: stationOf[kind],
+    after,
+    skill: skillFor(kind, family),
+    ...setUp,
+  };
 }
 
 /** The route of some rows under the floors in force: waits at least as long as their floor, playable floors for what is bonded and gripped. */
-export function routeOf(rows: readonly RouteRow[], floors: WaitFloors): Route {
-  const steps = rows.map((row) => routeStep(row, floors));
+export function routeOf(rows: readonly RouteRow[], family: ClubFamily, floors: WaitFloors): Route {
+  const steps = rows.map((row) => routeStep(row, family, floors));
   const setMin = (kind: StepKind): number | null => steps.find((step) => step.kind === kind)?.floorMin ?? null;
   const bondMin = setMin("bondSet");
   const gripMin = setMin("gripSet");

@@ -1,7 +1,6 @@
 import { clubFamilies, type OrderKind, orderKinds } from "../kinds.ts";
 import { inRange } from "../quantity/inRange.ts";
 import { oneOf } from "../quantity/oneOf.ts";
-import { wholeNumber } from "../quantity/wholeNumber.ts";
 import { floorsOf } from "../rules/floorsOf.ts";
 import { type Route, type RouteQuestion, shaftStates, type WaitFloors } from "./benchTypes.ts";
 import { adjustableBuild, bondedWoodBuild, ironBuild, putterBuild } from "./buildRoutes.ts";
@@ -26,86 +25,96 @@ function constructionOf(question: RouteQuestion): Construction {
   return question.shaftState === "sleeved" || (question.shaftState === "used" && question.sleeveOn === true) ? "readySleeve" : "sleeve";
 }
 
-const builds: Readonly<Record<Construction, readonly RouteRow[]>> = {
-  sleeve: adjustableBuild,
-  readySleeve: readySleevedBuild,
-  bondedWood: bondedWoodBuild,
-  iron: ironBuild,
-  putter: putterBuild,
+/** The routes a shop may write anew: by how the club is put together where that matters. */
+export const routeNames = [
+  "build sleeve",
+  "build readySleeve",
+  "build bondedWood",
+  "build iron",
+  "build putter",
+  "reshaft sleeve",
+  "reshaft readySleeve",
+  "reshaft bondedWood",
+  "reshaft iron",
+  "reshaft putter",
+  "swap sleeve",
+  "swap bondedWood",
+  "swap iron",
+  "swap putter",
+  "turn",
+  "regrip",
+  "bend",
+  "grind",
+  "check",
+  "repair",
+  "stamp",
+  "broke",
+] as const;
+export type RouteName = (typeof routeNames)[number];
+export type RouteTables = Readonly<Record<RouteName, readonly RouteRow[]>>;
+
+/** The routes of every kind of work until a shop writes its own. Common practice and our estimates, no source, as said beside each. */
+export const defaultRoutes: RouteTables = {
+  "build sleeve": adjustableBuild,
+  "build readySleeve": readySleevedBuild,
+  "build bondedWood": bondedWoodBuild,
+  "build iron": ironBuild,
+  "build putter": putterBuild,
+  "reshaft sleeve": adjustableReshaft,
+  "reshaft readySleeve": readySleevedReshaft,
+  "reshaft bondedWood": bondedWoodReshaft,
+  "reshaft iron": ironReshaft,
+  "reshaft putter": putterReshaft,
+  "swap sleeve": adjustableSwap,
+  "swap bondedWood": bondedWoodSwap,
+  "swap iron": ironSwap,
+  "swap putter": putterSwap,
+  turn,
+  regrip,
+  bend,
+  grind,
+  check,
+  repair,
+  stamp,
+  broke,
 };
 
-const reshafts: Readonly<Record<Construction, readonly RouteRow[]>> = {
-  sleeve: adjustableReshaft,
-  readySleeve: readySleevedReshaft,
-  bondedWood: bondedWoodReshaft,
-  iron: ironReshaft,
-  putter: putterReshaft,
-};
-
-const swaps: Readonly<Record<Construction, readonly RouteRow[]>> = {
-  sleeve: adjustableSwap,
-  readySleeve: adjustableSwap,
-  bondedWood: bondedWoodSwap,
-  iron: ironSwap,
-  putter: putterSwap,
-};
-
-const forAll = (rows: readonly RouteRow[]): Readonly<Record<Construction, readonly RouteRow[]>> => ({
-  sleeve: rows,
-  readySleeve: rows,
-  bondedWood: rows,
-  iron: rows,
-  putter: rows,
-});
-
-const routes: Readonly<Record<OrderKind, Readonly<Record<Construction, readonly RouteRow[]>>>> = {
-  build: builds,
-  swap: swaps,
-  reshaft: reshafts,
-  turn: forAll(turn),
-  regrip: forAll(regrip),
-  bend: forAll(bend),
-  grind: forAll(grind),
-  check: forAll(check),
-  repair: forAll(repair),
-  stamp: forAll(stamp),
-  broke: forAll(broke),
-};
-
-/** Share of an iron's hands-on minutes that is setting a station up. */
-const SETTING_UP = 0.35;
-
-/** One iron's share when a set goes from station to station together: 35 % of the minutes is divided by the set. */
-function builtTogether(rows: readonly RouteRow[], clubs: number): readonly RouteRow[] {
-  const share = 1 - SETTING_UP + SETTING_UP / clubs;
-  return rows.map((row) => (row.wait === undefined ? { ...row, min: row.min * share } : row));
+function routeName(kind: OrderKind, construction: Construction): RouteName {
+  switch (kind) {
+    case "build":
+    case "reshaft":
+      return `${kind} ${construction}`;
+    case "swap":
+      return `swap ${construction === "readySleeve" ? "sleeve" : construction}`;
+    default:
+      return kind;
+  }
 }
 
 /**
  * The steps of one club's work, from the first hand on a part to the player's hand.
  *
- * Minutes are medians of one club; a set of clubs is several jobs, and one of n irons built together takes 65 % + 35 %/n of
- * a single one's minutes, which makes 4 to pitching wedge 86 (common practice 75 to 90). The final check is the step `measure`,
+ * Minutes are medians of one club; a set of clubs is several jobs, whose stations are set up once: 4 to pitching wedge in
+ * 83 minutes of work (common practice 75 to 90). The final check is the step `measure`,
  * the last step is always `walk`. A shaft on its sleeve skips tip and bond; a tipped one half of the tip's preparation, a used one costs its old
  * grip (our estimates, no source). For `broke` the route is that of a finished club; when there is none, ask for `build`.
  *
- * @param question - `adjustable` and a sleeve on the shaft count for woods and hybrids only, `clubsInSet` for built irons and wedges
+ * @param question - `adjustable` and a sleeve on the shaft count for woods and hybrids only
  * @param floors - minutes from the data sheets in force and the venue's walk; waits are never planned shorter
+ * @param routes - the shop's tables, as `checkedRoutes` took them
  * @returns the steps in minutes
  * @throws {DomainError} `quantity-out-of-range` when a number cannot be
  * @throws {DomainError} `quantity-unreadable` when the kind of work, the family or the state of the shaft is unknown
  * @see common practice, no source
  */
-export function routeFor(question: RouteQuestion, floors: WaitFloors): Route {
+export function routeFor(question: RouteQuestion, floors: WaitFloors, routes: RouteTables = defaultRoutes): Route {
   oneOf(question.kind, orderKinds, "kind");
   oneOf(question.family, clubFamilies, "family");
-  const clubsInSet = wholeNumber(question.clubsInSet ?? 1, { field: "clubsInSet", min: 1, max: 14 });
   for (const [name, floorMin] of Object.entries(floors)) {
     inRange(floorMin, { field: name, unit: "min", min: 0, max: 10_080 });
   }
   const shaftState = oneOf(question.shaftState ?? "raw", shaftStates, "shaftState");
-  const construction = constructionOf(question);
   const takesShaft = question.kind === "build" || question.kind === "reshaft";
-  const rows = forShaftState(routes[question.kind][construction], takesShaft ? shaftState : "raw");
-  return routeOf(question.kind === "build" && construction === "iron" ? builtTogether(rows, clubsInSet) : rows, floors);
+  const rows = forShaftState(routes[routeName(question.kind, constructionOf(question))], takesShaft ? shaftState : "raw");
+  return routeOf(rows, question.family, floors);
 }

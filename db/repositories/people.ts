@@ -117,9 +117,9 @@ export function openingsFrom(reader: Reader, truckId: Id<"truck">, from: Instant
     .all();
 }
 
-/** @returns how many technicians work in a truck */
-export function technicianCount(reader: Reader, truckId: Id<"truck">): number {
-  return reader.select().from(truckTechnician).where(eq(truckTechnician.truckId, truckId)).all().length;
+/** Lists who works at a truck's bench, with their skills as JSON and when they are away. */
+export function techniciansOf(reader: Reader, truckId: Id<"truck">) {
+  return reader.select().from(truckTechnician).where(eq(truckTechnician.truckId, truckId)).orderBy(asc(truckTechnician.personId)).all();
 }
 
 /** Lists all players with their aliases, those erased left out. */

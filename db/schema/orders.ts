@@ -38,6 +38,8 @@ export const buildOrder = sqliteTable(
     byAt: integer("by_at").$type<Instant>(),
     /** When the club the work is on came into the truck: its clock starts then. */
     clubInAt: integer("club_in_at").$type<Instant>(),
+    /** When the club it works on, or a part it is short of, is said to come. */
+    expectedAt: integer("expected_at").$type<Instant>(),
     urgent: integer("urgent", { mode: "boolean" }).notNull(),
     givenPromiseAt: integer("given_promise_at").$type<Instant>(),
     likelyAt: integer("likely_at").$type<Instant>(),
@@ -89,6 +91,10 @@ export const sheet = sqliteTable(
     /** Which of several alike it is, counting from 1: `2 drivers` are two sheets. */
     copy: integer("copy").notNull().default(1),
     plan: text("plan").notNull(),
+    /** When this club is ready, of an order of several. */
+    likelyAt: integer("likely_at").$type<Instant>(),
+    promiseAt: integer("promise_at").$type<Instant>(),
+    playableAt: integer("playable_at").$type<Instant>(),
   },
   (table) => [
     unique().on(table.orderId, table.revision, table.club, table.copy),
@@ -116,8 +122,55 @@ export const step = sqliteTable(
     startedAt: integer("started_at").$type<Instant>(),
     finishedAt: integer("finished_at").$type<Instant>(),
     workedMs: integer("worked_ms").notNull().default(0),
+    /** Why it is done again or left out. */
+    reason: text("reason"),
+    repeatsStepId: integer("repeats_step_id").$type<Id<"step">>(),
   },
   (table) => [unique().on(table.sheetId, table.position), check("step_route_json", sql`json_valid(${table.route})`)],
+);
+
+export const pressKinds = ["start", "glueOn", "done", "checked", "pause", "resume", "handBack"] as const;
+
+/** Append-only: every press at the bench, as it came. What is learned of durations rests on it. */
+export const benchPress = sqliteTable(
+  "bench_press",
+  {
+    id: integer("id").$type<Id<"benchPress">>().primaryKey({ autoIncrement: true }),
+    orderId: integer("order_id")
+      .$type<Id<"order">>()
+      .notNull()
+      .references(() => buildOrder.id),
+    press: text("press", { enum: pressKinds }).notNull(),
+    personId: integer("person_id")
+      .$type<Id<"person">>()
+      .notNull()
+      .references(() => person.id),
+    at: integer("at").$type<Instant>().notNull(),
+  },
+  (table) => [index("bench_press_order").on(table.orderId), index("bench_press_person").on(table.personId, table.at)],
+);
+
+/** Append-only: every time a rep was given, with what it rested on. */
+export const givenPromise = sqliteTable(
+  "given_promise",
+  {
+    id: integer("id").$type<Id<"givenPromise">>().primaryKey({ autoIncrement: true }),
+    orderId: integer("order_id")
+      .$type<Id<"order">>()
+      .notNull()
+      .references(() => buildOrder.id),
+    revision: integer("revision").notNull(),
+    at: integer("at").$type<Instant>().notNull(),
+    /** Why it was given: with the order, when the club came in, or as a new time for a slip. */
+    cause: text("cause", { enum: ["confirmed", "arrived", "slipped"] }).notNull(),
+    likelyAt: integer("likely_at").$type<Instant>(),
+    promiseAt: integer("promise_at").$type<Instant>(),
+    benchVersion: integer("bench_version").notNull(),
+    /** How the bench was run. */
+    rule: text("rule").notNull(),
+    technicians: integer("technicians").notNull(),
+  },
+  (table) => [index("given_promise_order").on(table.orderId)],
 );
 
 /** What the gauge said of a sheet's club; a later line of the same quantity replaces the earlier one. */

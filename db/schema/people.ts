@@ -59,6 +59,11 @@ export const truck = sqliteTable("truck", {
   name: text("name").notNull().unique(),
   /** Grows with every change of this truck's bench: what an estimate rests on. */
   benchVersion: integer("bench_version").notNull().default(0),
+  /** The version the times on record were made on, and when. */
+  estimatedVersion: integer("estimated_version").notNull().default(-1),
+  estimatedAt: integer("estimated_at").$type<Instant>(),
+  /** How the bench is run, as JSON; null before anything was simulated. */
+  policy: text("policy"),
 });
 
 export const truckTechnician = sqliteTable(
@@ -72,6 +77,11 @@ export const truckTechnician = sqliteTable(
       .$type<Id<"person">>()
       .notNull()
       .references(() => person.id),
+    /** What they may do beside what everybody may, as JSON; null is the usual. */
+    skills: text("skills"),
+    /** Signed off from a moment, and until when if that is known. */
+    awayFrom: integer("away_from").$type<Instant>(),
+    awayUntil: integer("away_until").$type<Instant>(),
   },
   (table) => [primaryKey({ columns: [table.truckId, table.personId] })],
 );

@@ -1,9 +1,9 @@
 import { performance } from "node:perf_hooks";
-import { defaultSpreads } from "../../core/bench/benchSimulation.ts";
 import type { BenchSnapshot } from "../../core/bench/benchTypes.ts";
+import { defaultPace } from "../../core/bench/pace.ts";
 import { readyTimes } from "../../core/bench/readyTimes.ts";
 import { defaultFloors, routeFor } from "../../core/bench/routes.ts";
-import { benchJob, benchWith, inMinutes } from "../core/bench/benchBuilders.ts";
+import { benchJob, benchWith, hands, inMinutes } from "../core/bench/benchBuilders.ts";
 
 const RUNS = 5;
 const SAMPLES = 500;
@@ -15,7 +15,7 @@ function bench(clubs: number, technicians: number): BenchSnapshot {
       dueAt: inMinutes(60 + 15 * at),
     });
   });
-  return benchWith(jobs, { technicians });
+  return benchWith(jobs, { technicians: hands(technicians) });
 }
 
 /** Prints what an estimate of the whole bench costs, the median of five after one to warm up. */
@@ -24,7 +24,7 @@ for (const [clubs, technicians] of [
   [10, 1],
   [40, 2],
 ] as const) {
-  const question = { snapshot: bench(clubs, technicians), spreads: defaultSpreads, seed: 1, samples: SAMPLES };
+  const question = { snapshot: bench(clubs, technicians), pace: defaultPace, seed: 1, samples: SAMPLES };
   readyTimes(question);
   const times = Array.from({ length: RUNS }, () => {
     const from = performance.now();

@@ -53,6 +53,10 @@ const planQuestion = {
   allowances: core.defaultAllowances,
   tolerances: core.defaultSelectionTolerances,
 } as Parameters<typeof core.planClub>[0];
+const pace: core.Pace = {
+  spreads: core.defaultSpreads,
+  learned: [{ work: "build driver", stage: "toDone", mean: 0.1, kappa: 4, alpha: 5, beta: 0.3 }],
+};
 const snapshot = benchWith([benchJob(1, routeOfSteps(work("cut", 2)), { dueAt: now, releaseAt: now })], {
   rollOutAt: core.instant(now + 86_400_000),
 });
@@ -291,8 +295,8 @@ export const examples: Readonly<Record<string, readonly unknown[]>> = {
   ],
 
   inSeries: [routeOfSteps(work("cut", 2))],
-  estimateInSlices: [{ snapshot, spreads: core.defaultSpreads, seed: 1, samples: 4 }, 2],
-  readyTimes: [{ snapshot, spreads: core.defaultSpreads, seed: 1, samples: 4 }],
-  simulateOnce: [snapshot, core.defaultSpreads, 1, 0],
-  routeFor: [{ kind: "build", family: "iron", adjustable: false, clubsInSet: 2 }, core.defaultFloors],
+  estimateInSlices: [{ snapshot, pace, seed: 1, samples: 4 }, 2],
+  readyTimes: [{ snapshot, pace, seed: 1, samples: 4 }],
+  simulateOnce: [{ snapshot, policy: core.defaultPolicy, pace, seed: 1, sample: 0 }],
+  routeFor: [{ kind: "build", family: "iron", adjustable: false }, core.defaultFloors],
 };

@@ -1,4 +1,13 @@
-import type { BenchJob, BenchSnapshot, BenchStep, Route, RouteStep, Station } from "../../../core/bench/benchTypes.ts";
+import {
+  type BenchJob,
+  type BenchSnapshot,
+  type BenchStep,
+  type Route,
+  type RouteStep,
+  type Station,
+  skills,
+  type Technician,
+} from "../../../core/bench/benchTypes.ts";
 import { type Instant, id, instant } from "../../../core/kinds.ts";
 
 export const MIN = 60_000;
@@ -15,12 +24,14 @@ export const benchStep = (route: RouteStep, extra: Partial<BenchStep> = {}): Ben
   startedAt: null,
   finishedAt: null,
   workedMs: 0,
+  person: null,
   ...extra,
 });
 
 export const benchJob = (order: number, route: Route, extra: Partial<BenchJob> = {}): BenchJob => ({
   order: id<"order">(order),
   job: 1,
+  work: "build driver",
   steps: route.steps.map((step) => benchStep(step)),
   playableAfterBondMin: route.playableAfterBondMin,
   playableAfterGripMin: route.playableAfterGripMin,
@@ -31,11 +42,15 @@ export const benchJob = (order: number, route: Route, extra: Partial<BenchJob> =
   ...extra,
 });
 
+/** Technicians who may do everything and are never away. */
+export const hands = (count: number): readonly Technician[] =>
+  Array.from({ length: count }, (_, at) => ({ person: id<"person">(at + 1), skills, away: [] }));
+
 /** One technician, one of every station, open for a day. */
 export const benchWith = (jobs: readonly BenchJob[], extra: Partial<BenchSnapshot> = {}): BenchSnapshot => ({
   version: 1,
   now,
-  technicians: 1,
+  technicians: hands(1),
   stations,
   open: [{ from: now, to: inMinutes(1440) }],
   rollOutAt: null,

@@ -1,9 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { defaultSpreads, type ScheduledStep, simulateOnce } from "../../../core/bench/benchSimulation.ts";
+import { type ScheduledStep, simulateOnce } from "../../../core/bench/benchSimulation.ts";
 import type { BenchSnapshot, BenchStep } from "../../../core/bench/benchTypes.ts";
+import { defaultPace } from "../../../core/bench/pace.ts";
+import { defaultPolicy } from "../../../core/bench/policy.ts";
 import { byLaw } from "../../support/checkOf.ts";
-import { benchJob, benchStep, benchWith, inMinutes, minutesFromNow, routeOfSteps, work } from "./benchBuilders.ts";
+import { benchJob, benchStep, benchWith, hands, inMinutes, minutesFromNow, routeOfSteps, work } from "./benchBuilders.ts";
 import { anyBench, openBench } from "./randomBench.ts";
 
 const seed = fc.integer();
@@ -39,7 +41,7 @@ describe(
     const forAll = (check: (bench: BenchSnapshot, steps: readonly Timed[], seed: number) => void, benches = anyBench): void => {
       fc.assert(
         fc.property(benches, seed, (bench, luck) => {
-          check(bench, timed(simulateOnce(bench, defaultSpreads, luck, 3)), luck);
+          check(bench, timed(simulateOnce({ snapshot: bench, policy: defaultPolicy, pace: defaultPace, seed: luck, sample: 3 })), luck);
         }),
         RUNS,
       );
@@ -57,7 +59,7 @@ describe(
       forAll((bench, all) => {
         for (const { from } of started(all)) {
           const busy = atWork(all, from);
-          expect(busy.length).toBeLessThanOrEqual(bench.technicians);
+          expect(busy.length).toBeLessThanOrEqual(bench.technicians.length);
           for (const step of busy) {
             const here = busy.filter((other) => other.route.station === step.route.station);
             expect(here.length).toBeLessThanOrEqual(bench.stations[step.route.station]);
@@ -101,12 +103,14 @@ describe(
     it("gives held jobs no time and the others the same as without them", () => {
       forAll((bench, all, luck) => {
         const without = { ...bench, jobs: bench.jobs.filter((job) => !job.held) };
-        expect(all).toEqual(timed(simulateOnce(without, defaultSpreads, luck, 3)));
+        expect(all).toEqual(timed(simulateOnce({ snapshot: without, policy: defaultPolicy, pace: defaultPace, seed: luck, sample: 3 })));
       });
     });
 
     it("repeats itself for the same seed and sample", () => {
-      forAll((bench, all, luck) => expect(timed(simulateOnce(bench, defaultSpreads, luck, 3))).toEqual(all));
+      forAll((bench, all, luck) =>
+        expect(timed(simulateOnce({ snapshot: bench, policy: defaultPolicy, pace: defaultPace, seed: luck, sample: 3 }))).toEqual(all),
+      );
     });
 
     it("finishes everything in a workshop that never closes", () => {
@@ -124,7 +128,7 @@ describe(
           for (const at of moments) {
             const busy = atWork(all, at);
             const here = busy.filter((other) => other.route.station === step.route.station).length;
-            expect(busy.length === bench.technicians || here === bench.stations[step.route.station]).toBe(true);
+            expect(busy.length === bench.technicians.length || here === bench.stations[step.route.station]).toBe(true);
           }
         }
       }, openBench);
@@ -133,7 +137,10 @@ describe(
 );
 
 describe("simulateOnce on benches worked out by hand", () => {
-  const ends = (bench: BenchSnapshot): readonly number[] => simulateOnce(bench, noSpreads, 1, 0).map((step) => minutesFromNow(step.endAt));
+  const ends = (bench: BenchSnapshot): readonly number[] =>
+    simulateOnce({ snapshot: bench, policy: defaultPolicy, pace: { spreads: noSpreads, learned: [] }, seed: 1, sample: 0 }).map((step) =>
+      minutesFromNow(step.endAt),
+    );
   const tenMinutes = routeOfSteps(work("cut", 10));
   const two = [benchJob(1, tenMinutes), benchJob(2, tenMinutes)];
 
@@ -142,11 +149,11 @@ describe("simulateOnce on benches worked out by hand", () => {
   });
 
   it("works them together with two technicians and two places", () => {
-    expect(ends(benchWith(two, { technicians: 2 }))).toEqual([10, 10]);
+    expect(ends(benchWith(two, { technicians: hands(2) }))).toEqual([10, 10]);
   });
 
   it("works them one after the other with two technicians and one place", () => {
-    expect(ends(benchWith(two, { technicians: 2, stations: { ...benchWith([]).stations, bench: 1 } }))).toEqual([10, 20]);
+    expect(ends(benchWith(two, { technicians: hands(2), stations: { ...benchWith([]).stations, bench: 1 } }))).toEqual([10, 20]);
   });
 
   it("works during a wait", () => {
@@ -192,7 +199,7 @@ describe("simulateOnce on benches worked out by hand", () => {
     const never = [Number.POSITIVE_INFINITY];
     const jobs = [benchJob(1, tenMinutes)];
     expect(ends(benchWith(jobs, { open: [] }))).toEqual(never);
-    expect(ends(benchWith(jobs, { technicians: 0 }))).toEqual(never);
+    expect(ends(benchWith(jobs, { technicians: hands(0) }))).toEqual(never);
     expect(ends(benchWith(jobs, { stations: { ...benchWith([]).stations, bench: 0 } }))).toEqual(never);
   });
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import type { BenchJob, BenchSnapshot, BenchStep, RouteStep, Station, StepKind } from "../../../core/bench/benchTypes.ts";
-import { benchJob, benchStep, benchWith, inMinutes, routeOfSteps } from "./benchBuilders.ts";
+import { benchJob, benchStep, benchWith, hands, inMinutes, routeOfSteps } from "./benchBuilders.ts";
 
 const kinds: readonly StepKind[] = ["pullParts", "tipPrepare", "bond", "bondSet", "cut", "grip", "gripSet", "measure", "sign", "walk"];
 const places: readonly Station[] = ["bench", "cutter", "bonding", "gripping"];
@@ -75,7 +75,7 @@ export const anyBench: fc.Arbitrary<BenchSnapshot> = fc
   })
   .map(({ jobs, technicians, open, rollOut, capacity }) =>
     benchWith(jobs, {
-      technicians,
+      technicians: hands(technicians),
       open,
       rollOutAt: rollOut === null ? null : inMinutes(rollOut),
       stations: { bench: capacity, cutter: 1, bonding: 1, gripping: capacity, loftLie: 1, scale: 1, marking: 1, walk: 1 },

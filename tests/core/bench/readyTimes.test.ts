@@ -1,19 +1,21 @@
 import { describe, expect, it } from "vitest";
-import { defaultSpreads, simulateOnce } from "../../../core/bench/benchSimulation.ts";
+import { simulateOnce } from "../../../core/bench/benchSimulation.ts";
 import type { BenchJob, BenchSnapshot, ReadyEstimate, Route, WaitFloors } from "../../../core/bench/benchTypes.ts";
 import { inSeries } from "../../../core/bench/inSeries.ts";
+import { defaultPace, defaultSpreads } from "../../../core/bench/pace.ts";
+import { defaultPolicy } from "../../../core/bench/policy.ts";
 import { estimateInSlices, readyTimes } from "../../../core/bench/readyTimes.ts";
 import { defaultFloors, routeFor } from "../../../core/bench/routes.ts";
 import { DomainError } from "../../../core/errors.ts";
 import { instant } from "../../../core/kinds.ts";
 import { byLaw } from "../../support/checkOf.ts";
-import { benchJob, benchStep, benchWith, inMinutes, MIN, minutesFromNow, now, routeOfSteps, work } from "./benchBuilders.ts";
+import { benchJob, benchStep, benchWith, hands, inMinutes, MIN, minutesFromNow, now, routeOfSteps, work } from "./benchBuilders.ts";
 
 const noSpreads = { step: 0, job: 0, wait: 0 };
 const SAMPLES = 4000;
 
 const estimates = (snapshot: BenchSnapshot, spreads = defaultSpreads, samples = SAMPLES): readonly ReadyEstimate[] =>
-  readyTimes({ snapshot, spreads, seed: 11, samples });
+  readyTimes({ snapshot, pace: { spreads, learned: [] }, seed: 11, samples });
 
 function only(snapshot: BenchSnapshot, spreads = defaultSpreads): ReadyEstimate {
   const [estimate] = estimates(snapshot, spreads);
@@ -111,7 +113,7 @@ describe("readyTimes of a step under way", () => {
     const whole = benchWith([benchJob(1, route)]);
     const left: number[] = [];
     for (let sample = 0; sample < 60_000; sample++) {
-      const [first, second] = simulateOnce(whole, defaultSpreads, 5, sample);
+      const [first, second] = simulateOnce({ snapshot: whole, policy: defaultPolicy, pace: defaultPace, seed: 5, sample });
       if (minutesFromNow(first?.endAt ?? null) > spentMin) left.push(minutesFromNow(second?.endAt ?? null) - spentMin);
     }
     return left.sort((a, b) => a - b);
@@ -147,7 +149,7 @@ const queue = [1, 2, 3, 4].map((order) => benchJob(order, driver(), { dueAt: inM
 
 describe(byLaw(estimateInSlices, "where the work is cut into slices changes nothing"), () => {
   it("gives in slices what it gives at once", () => {
-    const question = { snapshot: benchWith(queue), spreads: defaultSpreads, seed: 3, samples: 90 };
+    const question = { snapshot: benchWith(queue), pace: defaultPace, seed: 3, samples: 90 };
     const slices = estimateInSlices(question);
     const progress = [slices.next().value, slices.next().value, slices.next().value];
     expect(progress).toEqual([25, 50, 75]);
@@ -168,13 +170,13 @@ describe(byLaw(inSeries, "the time of a series is the sum of its steps"), () => 
 describe("readyTimes", () => {
   it("repeats itself for the same seed and moves with another", () => {
     const snapshot = benchWith([benchJob(1, routeOfSteps(work("soleWork", 600)))]);
-    const ask = (seed: number): readonly ReadyEstimate[] => readyTimes({ snapshot, spreads: defaultSpreads, seed, samples: 50 });
+    const ask = (seed: number): readonly ReadyEstimate[] => readyTimes({ snapshot, pace: defaultPace, seed, samples: 50 });
     expect(ask(3)).toEqual(ask(3));
     expect(ask(3)).not.toEqual(ask(4));
   });
 
   it("keeps a job's times when another joins that does not touch it", () => {
-    const roomy = { technicians: 9, stations: { bench: 9, cutter: 9, bonding: 9, gripping: 9, loftLie: 9, scale: 9, marking: 9, walk: 9 } };
+    const roomy = { technicians: hands(9), stations: { bench: 9, cutter: 9, bonding: 9, gripping: 9, loftLie: 9, scale: 9, marking: 9, walk: 9 } };
     expect(estimates(benchWith(queue, roomy)).slice(0, 2)).toEqual(estimates(benchWith(queue.slice(0, 2), roomy)));
   });
 
@@ -187,7 +189,7 @@ describe("readyTimes", () => {
 
   it("serves a queue of four drivers sooner with two technicians than with one", () => {
     const lastMin = (technicians: number): number =>
-      Math.max(...estimates(benchWith(queue, { technicians })).map((estimate) => minutesFromNow(estimate.promiseAt)));
+      Math.max(...estimates(benchWith(queue, { technicians: hands(technicians) })).map((estimate) => minutesFromNow(estimate.promiseAt)));
     expect(lastMin(2)).toBeLessThan(lastMin(1));
   });
 

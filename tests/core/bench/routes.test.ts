@@ -1,10 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { type Route, type RouteQuestion, type StepKind, shaftStates } from "../../../core/bench/benchTypes.ts";
+import { simulateOnce } from "../../../core/bench/benchSimulation.ts";
+import { type Route, type RouteQuestion, type RouteStep, type StepKind, shaftStates } from "../../../core/bench/benchTypes.ts";
+import { defaultPolicy } from "../../../core/bench/policy.ts";
 import { defaultFloors, routeFor } from "../../../core/bench/routes.ts";
 import { workableOrder } from "../../../core/bench/stepOrder.ts";
 import { clubFamilies, orderKinds } from "../../../core/kinds.ts";
 import published from "../../../fixtures/published/handsOnMinutes.json" with { type: "json" };
 import { byTable } from "../../support/checkOf.ts";
+import { benchJob, benchWith, minutesFromNow } from "./benchBuilders.ts";
 
 const question = (extra: Partial<RouteQuestion>): RouteQuestion => ({
   kind: "build",
@@ -15,6 +18,12 @@ const question = (extra: Partial<RouteQuestion>): RouteQuestion => ({
 const route = (extra: Partial<RouteQuestion>, floors = defaultFloors): Route => routeFor(question(extra), floors);
 const kindsOf = (one: Route): readonly StepKind[] => one.steps.map((step) => step.kind);
 const handsOnMin = (one: Route): number => one.steps.reduce((sum, step) => sum + (step.unattended ? 0 : step.medianMin), 0);
+
+const half = (step: RouteStep): RouteStep => ({
+  ...step,
+  medianMin: step.medianMin / 2,
+  ...(step.setUpMin === undefined ? {} : { setUpMin: step.setUpMin / 2 }),
+});
 
 const everyQuestion = orderKinds.flatMap((kind) =>
   clubFamilies.flatMap((family) =>
@@ -30,7 +39,10 @@ describe(byTable(routeFor, "handsOnMinutes", published), () => {
   });
 
   it("builds seven irons together in what common practice takes", () => {
-    const together = 7 * handsOnMin(route({ family: "iron", clubsInSet: 7 }));
+    const irons = Array.from({ length: 7 }, (_, job) => benchJob(1, route({ family: "iron" }), { job }));
+    const pace = { spreads: { step: 0, job: 0, wait: 0 }, learned: [] };
+    const day = simulateOnce({ snapshot: benchWith(irons), policy: defaultPolicy, pace, seed: 1, sample: 0 });
+    const together = day.reduce((sum, step) => sum + (step.route.unattended ? 0 : minutesFromNow(step.endAt) - minutesFromNow(step.startAt)), 0);
     expect(together).toBeGreaterThanOrEqual(published.sevenIrons.leastMin);
     expect(together).toBeLessThanOrEqual(published.sevenIrons.mostMin);
   });
@@ -71,9 +83,19 @@ describe("routeFor", () => {
     expect(route({}).steps.find((step) => step.kind === kind)).toMatchObject({ medianMin: min, unattended });
   });
 
-  it("never shortens a wait for a set", () => {
-    const waits = (one: Route): readonly number[] => one.steps.filter((step) => step.unattended).map((step) => step.medianMin);
-    expect(waits(route({ family: "iron", clubsInSet: 7 }))).toEqual(waits(route({ family: "iron" })));
+  it("sets stations up for a series of irons and wedges only, and never for a wait", () => {
+    expect(
+      route({ family: "wedge" }).steps.every(({ unattended, setUpMin = 0, medianMin }) => (unattended ? setUpMin === 0 : setUpMin < medianMin)),
+    ).toBe(true);
+    expect(route({ family: "driver" }).steps.every(({ setUpMin }) => setUpMin === undefined)).toBe(true);
+  });
+
+  it("asks a skill for sole work, stamping and the bending of a wood", () => {
+    const asked = (extra: Partial<RouteQuestion>): readonly unknown[] => route(extra).steps.flatMap(({ skill }) => skill ?? []);
+    expect(asked({ kind: "grind", family: "wedge" })).toEqual(["grinding"]);
+    expect(asked({ kind: "stamp", family: "wedge" })).toEqual(["stamping"]);
+    expect(asked({ kind: "bend", family: "fairway" })).toEqual(["woodBending"]);
+    expect(asked({ kind: "bend", family: "iron" })).toEqual([]);
   });
 
   it.each(["build", "reshaft"] as const)("skips the sleeve's bonding in a %s with a shaft on its sleeve and still pulls its parts first", (kind) => {
@@ -87,7 +109,7 @@ describe("routeFor", () => {
   it.each(["build", "reshaft"] as const)("halves the tip's preparation of a tipped shaft in a %s of every family, and nothing else", (kind) => {
     for (const family of clubFamilies) {
       const [raw, tipped] = [route({ kind, family }), route({ kind, family, shaftState: "tipped" })];
-      const halved = raw.steps.map((step) => (step.kind === "tipPrepare" ? { ...step, medianMin: step.medianMin / 2 } : step));
+      const halved = raw.steps.map((step) => (step.kind === "tipPrepare" ? half(step) : step));
       expect(tipped.steps).toEqual(halved);
     }
   });
