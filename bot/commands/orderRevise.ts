@@ -10,9 +10,11 @@ import { findOrder } from "../flows/findOrder.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";
 import { deadlineOf, reviseUnderWay } from "../operations/draftOrder.ts";
 import { doneForGood } from "../operations/moveOrder.ts";
+import { planOrder } from "../operations/planOrder.ts";
 import { note, reply } from "../replies/card.ts";
 import { deadlineNote } from "../replies/draftNotes.ts";
-import { irreversibleNote, revisedNote } from "../replies/orderNotes.ts";
+import { faultLines } from "../replies/faultWords.ts";
+import { irreversibleNote, revisedNote, staysNote } from "../replies/orderNotes.ts";
 import { problemsCard } from "../replies/problemsCard.ts";
 import { stateWords } from "../replies/stateWords.ts";
 
@@ -80,6 +82,11 @@ export const orderRevise = defineCommand({
       );
     }
     if (changesClub) {
+      const planned = context.read((reader) => planOrder(reader, { request, truckId: order.truckId, now: context.now, replaces: order.id }));
+      const faults = planned.flatMap(({ club, copy, faults: own }) => own.map((fault) => ({ club, copy, fault })));
+      if (faults.length > 0) {
+        return staysNote(order.number, faultLines({ faults, request }, planned.length > 1));
+      }
       return draftFlow(context, {
         request,
         text: asWritten,

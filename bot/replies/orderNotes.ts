@@ -66,4 +66,8 @@ export const irreversibleNote = (number: number, done: readonly string[]): Reply
     `Scratch ${number} and send a new order, or let it finish and order a turn, swap or regrip.`,
   );
 
+/** A change that cannot be built: a confirmed order is not given up for it. */
+export const staysNote = (number: number, why: readonly string[]): Reply =>
+  note("refusal", `${number} stays as it was confirmed`, "refusal", ...why, "Nothing was changed.");
+
 export const revisedNote = (number: number): Reply => note("order.revised", `${number} revised`, "plain");

@@ -54,6 +54,13 @@ describe("an order that cannot be built as written", () => {
     expect(cardText(order())).not.toContain("Or add: like gamer");
   });
 
+  it("does not take a confirmed order from the bench: the change is refused", async () => {
+    await say(maren, "regrip oxtoby driver gorse standard +1 wrap go");
+    await say(maren, `${NUMBER} make it d4`);
+    expect(posted()).toContain(`${NUMBER} stays as it was confirmed`);
+    expect(order().title).toContain("confirmed");
+  });
+
   it("is nudged without a Go, and told what to press instead", async () => {
     await say(iver, "linnea broke sw");
     await say(iver, "turn toll 7i to strong 1");
