@@ -74,7 +74,7 @@ describe("an order that cannot be built as written", () => {
 
   it("tells the technician to stop when a confirmed one becomes a draft again", async () => {
     await say(maren, "regrip oxtoby driver +1 wrap, in the truck go");
-    await say(maren, `${NUMBER} make it d4`);
+    await say(maren, `${NUMBER} grip gorse standard round`);
     expect(cardText(sheet())).toContain("Stop: its rep changes it");
     expect(cardText(sheet())).not.toContain("Caution");
   });
