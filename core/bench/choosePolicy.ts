@@ -1,0 +1,157 @@
+import type { Id } from "../kinds.ts";
+import { inRange } from "../quantity/inRange.ts";
+import { wholeNumber } from "../quantity/wholeNumber.ts";
+import { type BenchModel, benchModel, type ModelJob } from "./benchModel.ts";
+import { BenchRun } from "./benchRun.ts";
+import type { BenchSnapshot, StepRef } from "./benchTypes.ts";
+import { checkedDraw } from "./checkedBench.ts";
+import { drawDurations } from "./drawDurations.ts";
+import type { Pace } from "./pace.ts";
+import { planOrderInSlices } from "./plan/benchProject.ts";
+import { type DispatchRule, defaultPolicy, type Policy } from "./policy.ts";
+
+export interface PolicyQuestion {
+  readonly snapshot: BenchSnapshot;
+  readonly pace: Pace;
+  /** Whole number: the same seed gives the same choice. */
+  readonly seed: number;
+  /** Shared random days each candidate plays; 30 when left out. */
+  readonly scenarios?: number;
+  /** How many schedules the optimiser may try; 200 when left out. */
+  readonly schedules?: number;
+  /** The policy in force, or null. */
+  readonly incumbent: Policy | null;
+  /** How much of the incumbent's cost another must save to take its place; 5 % when left out. */
+  readonly marginShare?: number;
+}
+
+/** What a candidate costs on the shared days. */
+export interface PolicyTrial {
+  readonly policy: Policy;
+  /** Expected sum of weight · minutes late. */
+  readonly tardinessMin: number;
+  /** Expected sum of weight · minutes to in hand: it decides where nothing is late. */
+  readonly flowMin: number;
+}
+
+export interface PolicyChoice {
+  readonly policy: Policy;
+  readonly trials: readonly PolicyTrial[];
+  /** The incumbent stayed although another was a little better. */
+  readonly kept: boolean;
+}
+
+const MS_PER_MIN = 60_000;
+/** A job that is not ready before the truck leaves counts as ready two days from now. */
+const NEVER_MS = 2 * 24 * 60 * MS_PER_MIN;
+/** The days of the choice are others than those of the ready times. */
+const FIRST_SAMPLE = 1_000_000;
+const CANDIDATES: readonly DispatchRule[] = ["due", "slack", "cost"];
+/** Less than this many weighted minutes is no reason to move a promise. */
+const LEAST_SAVING_MIN = 1;
+
+function inHandMs(job: ModelJob, rollOutMs: number): number {
+  const last = job.open.reduce((latest, step) => Math.max(latest, step.endMs), 0);
+  return last <= rollOutMs ? Math.min(last, NEVER_MS) : NEVER_MS;
+}
+
+function* trial(model: BenchModel, policy: Policy, question: PolicyQuestion, sliceDays: number): Generator<number, PolicyTrial, void> {
+  const scenarios = question.scenarios ?? 30;
+  const day = new BenchRun(model, policy);
+  let tardinessMs = 0;
+  let flowMs = 0;
+  for (let at = 0; at < scenarios; at++) {
+    drawDurations(model, question.pace, question.seed, FIRST_SAMPLE + at);
+    day.run();
+    for (const job of model.jobs) {
+      const endMs = inHandMs(job, model.rollOutMs);
+      const { weight, dueAt } = job.source;
+      if (dueAt !== null) tardinessMs += weight * Math.max(0, endMs - job.dueMs);
+      flowMs += weight * endMs;
+    }
+    if ((at + 1) % sliceDays === 0) yield at + 1;
+  }
+  const mean = (ms: number): number => ms / MS_PER_MIN / scenarios;
+  return { policy, tardinessMin: mean(tardinessMs), flowMin: mean(flowMs) };
+}
+
+/** Late comes first; a hundredth of the flow decides between policies that are late alike. */
+const costOf = ({ tardinessMin, flowMin }: PolicyTrial): number => tardinessMin + flowMin / 100;
+
+const cheapest = (trials: readonly PolicyTrial[]): PolicyTrial | undefined =>
+  trials.reduce<PolicyTrial | undefined>((best, one) => (best === undefined || costOf(one) < costOf(best) ? one : best), undefined);
+
+/** Technicians with nothing in hand: one of them may be left without work. */
+function spareHands(snapshot: BenchSnapshot): readonly Id<"person">[] {
+  const busy = new Set(
+    snapshot.jobs.flatMap(({ steps }) => steps.flatMap(({ state, person }) => (state === "running" && person !== null ? [person] : []))),
+  );
+  return snapshot.technicians.length < 2 ? [] : snapshot.technicians.map(({ person }) => person).filter((person) => !busy.has(person));
+}
+
+/** Whether another policy saves more than the margin. */
+const isWorth = (now: PolicyTrial, other: PolicyTrial, { marginShare = 0.05 }: PolicyQuestion): boolean =>
+  costOf(now) - costOf(other) > Math.max(LEAST_SAVING_MIN, marginShare * costOf(now));
+
+const sameRule = (a: Policy, b: Policy): boolean => a.rule === b.rule && a.idle === b.idle;
+
+function settle(trials: readonly PolicyTrial[], question: PolicyQuestion): PolicyChoice {
+  const { incumbent } = question;
+  const best = cheapest(trials);
+  if (best === undefined) return { policy: incumbent ?? defaultPolicy, trials, kept: incumbent !== null };
+  const now = incumbent === null ? undefined : cheapest(trials.filter(({ policy }) => sameRule(policy, incumbent)));
+  if (now === undefined || now === best) return { policy: best.policy, trials, kept: false };
+  return isWorth(now, best, question) ? { policy: best.policy, trials, kept: false } : { policy: now.policy, trials, kept: true };
+}
+
+/**
+ * `choosePolicy` in slices, so that other work can be done between two of them.
+ *
+ * @param sliceDays - how many days between two yields
+ * @throws {DomainError} as `choosePolicy`
+ */
+export function* choosePolicyInSlices(question: PolicyQuestion, sliceDays = 10): Generator<number, PolicyChoice, void> {
+  const { snapshot, pace, seed, incumbent } = question;
+  checkedDraw(pace, seed, 0);
+  wholeNumber(question.scenarios ?? 30, { field: "scenarios", min: 1, max: 10_000 });
+  const schedules = wholeNumber(question.schedules ?? 200, { field: "schedules", min: 1, max: 1_000_000 });
+  inRange(question.marginShare ?? 0.05, { field: "marginShare", unit: "", min: 0, max: 1 });
+  wholeNumber(sliceDays, { field: "sliceDays", min: 1, max: 10_000 });
+  const model = benchModel(snapshot);
+  if (model.jobs.length === 0) return settle([], question);
+  const planOrder: readonly StepRef[] = yield* planOrderInSlices(snapshot, { schedules, seed });
+  const policies: Policy[] = [...CANDIDATES.map((rule): Policy => ({ rule, planOrder: [], idle: null })), { rule: "plan", planOrder, idle: null }];
+  if (incumbent !== null && (incumbent.rule === "plan" || incumbent.idle !== null)) policies.push(incumbent);
+  const trials: PolicyTrial[] = [];
+  for (const policy of policies) trials.push(yield* trial(model, policy, question, sliceDays));
+  const best = cheapest(trials);
+  for (const idle of spareHands(snapshot)) {
+    if (best === undefined || best.policy.idle !== null) break;
+    const without = yield* trial(model, { ...best.policy, idle }, question, sliceDays);
+    if (isWorth(best, without, question)) trials.push(without);
+  }
+  return settle(trials, question);
+}
+
+/**
+ * How the bench is best run now: every rule and the optimised plan play the same random days, and the one with the least expected
+ * weighted tardiness is followed.
+ *
+ *     cost = E[ Σ w · max(0, in hand − due) ] + E[ Σ w · in hand ] / 100
+ *
+ * Candidates are the earliest due time, the least slack, the apparent tardiness cost and the order of the plan; the best of them is
+ * tried again with each technician who has nothing in hand left without work, as another pair of hands can make a bench slower.
+ * The policy in force stays unless another saves more than the margin, so that promises do not flap.
+ *
+ * @param question - the bench, pace, seed, budgets, and the policy in force
+ * @returns the policy, what each candidate costs, and whether the one in force stayed by the margin
+ * @throws {DomainError} `quantity-out-of-range` when a number cannot be; `route-has-a-cycle`
+ * @see Graham, Bounds on multiprocessing timing anomalies, SIAM Journal on Applied Mathematics 17 (1969), on hands that make it slower
+ */
+export function choosePolicy(question: PolicyQuestion): PolicyChoice {
+  const slices = choosePolicyInSlices(question, 10_000);
+  for (;;) {
+    const slice = slices.next();
+    if (slice.done) return slice.value;
+  }
+}
