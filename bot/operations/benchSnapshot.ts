@@ -1,29 +1,49 @@
-import type { BenchJob, BenchSnapshot, Skill, Station, Technician } from "../../core/bench/benchTypes.ts";
+import { assumedProgress } from "../../core/bench/assumedProgress.ts";
+import type { BenchJob, BenchSnapshot, Station } from "../../core/bench/benchTypes.ts";
 import { type Id, type Instant, instant } from "../../core/kinds.ts";
+import { truckPresses } from "../../db/repositories/benchPresses.ts";
 import { benchStates, benchVersion, type OrderRow, ordersIn, requestOf } from "../../db/repositories/orders.ts";
-import { currentEvent, openingsFrom, techniciansOf } from "../../db/repositories/people.ts";
+import { currentEvent, openingsFrom } from "../../db/repositories/people.ts";
+import { numbersSet } from "../../db/repositories/settings.ts";
 import { sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Reader } from "../../db/write.ts";
+import { attendedTimes } from "./attendedTimes.ts";
 import { awaitsClub } from "./awaitsClub.ts";
 import { type BenchExtra, extraJobs, workOf } from "./benchExtra.ts";
+import { techniciansAt } from "./crew.ts";
 import { orderWeight } from "./orderWeight.ts";
 
-const stations: Readonly<Record<Station, number>> = { bench: 2, cutter: 1, bonding: 2, gripping: 1, loftLie: 1, scale: 1, marking: 1, walk: 4 };
+/** A workshop truck as they usually are; common practice, no source. */
+export const usualStations: Readonly<Record<Station, number>> = {
+  bench: 2,
+  cutter: 1,
+  bonding: 2,
+  gripping: 1,
+  loftLie: 1,
+  scale: 1,
+  marking: 1,
+  walk: 4,
+};
 
-/** What everybody at a bench may do until the lead has said otherwise. */
-export const usualSkills: readonly Skill[] = ["grinding", "stamping"];
-
-function techniciansAt(reader: Reader, truckId: Id<"truck">): readonly Technician[] {
-  return techniciansOf(reader, truckId).map(({ personId, skills, awayFrom, awayUntil }) => ({
-    person: personId,
-    skills: skills === null ? usualSkills : (JSON.parse(skills) as Skill[]),
-    away: awayFrom === null ? [] : [{ from: awayFrom, to: awayUntil ?? instant(Number.MAX_SAFE_INTEGER) }],
-  }));
+/** How many clubs each station holds at once: the truck's own numbers where the lead has set them. */
+function stationsAt(reader: Reader, truckId: Id<"truck">): Readonly<Record<Station, number>> {
+  const set = numbersSet(reader, `stations.${truckId}`);
+  return Object.fromEntries(Object.entries(usualStations).map(([name, usual]) => [name, set.get(name) ?? usual])) as unknown as Record<
+    Station,
+    number
+  >;
 }
 
-function jobsOf(reader: Reader, order: OrderRow): readonly BenchJob[] {
+/** What keeps an order from the bench: held, or a club that has yet to come; till when, if that is said. */
+function kept(reader: Reader, order: OrderRow, now: Instant): { readonly held: boolean; readonly releaseAt: Instant | null } {
   const { request } = requestOf(reader, order);
-  const waitsForClub = order.state === "confirmed" && awaitsClub(request, order);
+  const isKept = order.heldReason !== null || (order.state === "confirmed" && awaitsClub(request, order));
+  const comes = order.expectedAt !== null && order.expectedAt > now ? order.expectedAt : null;
+  return { held: isKept && comes === null, releaseAt: isKept ? comes : null };
+}
+
+function jobsOf(reader: Reader, order: OrderRow, now: Instant): readonly BenchJob[] {
+  const { held, releaseAt } = kept(reader, order, now);
   return sheetsOf(reader, order).map((sheet, job) => ({
     order: order.id,
     job,
@@ -38,15 +58,19 @@ function jobsOf(reader: Reader, order: OrderRow): readonly BenchJob[] {
     })),
     playableAfterBondMin: sheet.sheetPlan.playableAfterBondMin,
     playableAfterGripMin: sheet.sheetPlan.playableAfterGripMin,
-    releaseAt: null,
+    releaseAt,
     dueAt: order.byAt,
     weight: orderWeight(order),
-    held: order.heldReason !== null || waitsForClub,
+    held,
   }));
 }
 
+/** Presses of earlier days tell nothing of an order under way. */
+const REMEMBERED_MS = 3 * 24 * 3_600_000;
+
 /**
- * Reads a truck's whole workshop as it stands, with one order more when asked.
+ * Reads a truck's whole workshop as it stands, with one order more when asked. Between two presses an order is as far as it
+ * probably is.
  *
  * @param reader - database or transaction
  * @param truckId - whose bench
@@ -55,13 +79,19 @@ function jobsOf(reader: Reader, order: OrderRow): readonly BenchJob[] {
  */
 export function benchSnapshot(reader: Reader, truckId: Id<"truck">, now: Instant, extra: BenchExtra | null): BenchSnapshot {
   const current = currentEvent(reader, truckId, now);
-  const jobs = ordersIn(reader, truckId, benchStates).flatMap((order) => jobsOf(reader, order));
+  const since = instant(now - REMEMBERED_MS);
+  const presses = truckPresses(reader, truckId, since);
+  const openings = openingsFrom(reader, truckId, since);
+  const jobs = ordersIn(reader, truckId, benchStates).flatMap((order) => {
+    const { person, times } = attendedTimes(presses, order.id, openings, now);
+    return assumedProgress(jobsOf(reader, order, now), times, person, now);
+  });
   return {
     version: benchVersion(reader, truckId),
     now,
     technicians: techniciansAt(reader, truckId),
-    stations,
-    open: openingsFrom(reader, truckId, now).map(({ from, to }) => ({ from: instant(Math.max(from, 0)), to })),
+    stations: stationsAt(reader, truckId),
+    open: openings.filter(({ to }) => to >= now).map(({ from, to }) => ({ from: instant(Math.max(from, 0)), to })),
     rollOutAt: current === null || current.rollOutAt <= now ? null : current.rollOutAt,
     jobs: extra === null ? jobs : [...jobs, ...extraJobs(extra)],
   };

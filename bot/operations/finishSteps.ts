@@ -1,4 +1,5 @@
 import type { Id, Instant } from "../../core/kinds.ts";
+import { addPress } from "../../db/repositories/benchPresses.ts";
 import { type OrderRow, touchBench } from "../../db/repositories/orders.ts";
 import { changeStep, type SheetRow, type StepRow, sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
@@ -33,6 +34,7 @@ export function leaveBench(tx: Tx, order: OrderRow, sheet: SheetRow, by: StepBy)
 
 /** Finishes everything but the walk: the club is ready to be handed over. */
 export function finishBench(tx: Tx, order: OrderRow, by: StepBy): void {
+  addPress(tx, { orderId: order.id, press: "checked", personId: by.personId, at: by.now });
   for (const sheet of sheetsOf(tx, order)) {
     leaveBench(tx, order, sheet, by);
     finishSteps(

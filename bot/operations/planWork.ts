@@ -9,6 +9,7 @@ import { modelsOf } from "../../db/repositories/partModels.ts";
 import { partsInReach } from "../../db/repositories/partsInReach.ts";
 import { playerById } from "../../db/repositories/people.ts";
 import type { Reader } from "../../db/write.ts";
+import { techniciansAt } from "./crew.ts";
 import type { OrderToPlan, PlannedClub } from "./plannedClub.ts";
 import { referenceOf } from "./referenceOf.ts";
 import { floorsAt, routeOfClub } from "./routeOfClub.ts";
@@ -53,7 +54,7 @@ export function planWork(reader: Reader, asked: OrderToPlan & { readonly kind: S
       shaft: named(models.shaft, reference?.shaftModel),
       grips,
       bends: head?.bends ?? [],
-      skilledTechnician: false,
+      skilledTechnician: techniciansAt(reader, truckId).some(({ skills }) => skills.includes("woodBending")),
       allowances: defaultAllowances,
       note: request.note,
     });

@@ -1,4 +1,5 @@
 import type { Id, Instant } from "../../core/kinds.ts";
+import { addPress } from "../../db/repositories/benchPresses.ts";
 import { changeOrder, type OrderRow, touchBench } from "../../db/repositories/orders.ts";
 import { changeStep, type SheetRow, type StepRow, sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
@@ -82,6 +83,7 @@ export function pressStep(tx: Tx, order: OrderRow, press: Press, personId: Id<"p
   if (why !== null) {
     return { kind: "refused", order, why };
   }
+  addPress(tx, { orderId: order.id, press, personId, at: now });
   const by = { personId, now };
   for (const sheet of sheets) {
     pullParts(tx, order, sheet, by);

@@ -122,6 +122,33 @@ export function techniciansOf(reader: Reader, truckId: Id<"truck">) {
   return reader.select().from(truckTechnician).where(eq(truckTechnician.truckId, truckId)).orderBy(asc(truckTechnician.personId)).all();
 }
 
+/** Changes what is known of somebody at a truck's bench, adding them where they are new to it. */
+export function setTechnician(
+  tx: Tx,
+  truckId: Id<"truck">,
+  personId: Id<"person">,
+  change: Partial<Pick<typeof truckTechnician.$inferInsert, "skills" | "awayFrom" | "awayUntil">>,
+): void {
+  tx.insert(truckTechnician)
+    .values({ truckId, personId, ...change })
+    .onConflictDoUpdate({ target: [truckTechnician.truckId, truckTechnician.personId], set: change })
+    .run();
+}
+
+/** Finds people by a word of their name or by what a platform calls them. */
+export function peopleNamed(reader: Reader, written: string): readonly { readonly id: Id<"person">; readonly name: string }[] {
+  const wanted = written.trim().toLowerCase().replace(/^@/, "");
+  const rows = reader
+    .select({ id: person.id, name: person.name, handle: personIdentity.platformUserId })
+    .from(person)
+    .leftJoin(personIdentity, eq(personIdentity.personId, person.id))
+    .all();
+  const found = rows.filter(
+    ({ name, handle }) => handle === wanted || (name ?? "").toLowerCase() === wanted || (name ?? "").toLowerCase().split(" ").includes(wanted),
+  );
+  return [...new Map(found.map(({ id, name }) => [id, { id, name: name ?? "erased" }])).values()];
+}
+
 /** Lists all players with their aliases, those erased left out. */
 export function allPlayers(reader: Reader): readonly (PlayerRow & { readonly aliases: readonly string[] })[] {
   const aliases = reader.select().from(playerAlias).all();

@@ -69,6 +69,19 @@ function stepsOf(reader: Reader, sheets: readonly Id<"sheet">[]): readonly StepR
     .map((row) => ({ ...row, route: JSON.parse(row.route) as RouteStep }));
 }
 
+/** Adds a step at the end of a sheet: one done again, with why. */
+export function addStep(
+  tx: Tx,
+  sheetId: Id<"sheet">,
+  route: RouteStep,
+  again: { readonly reason: string | null; readonly repeatsStepId: Id<"step"> },
+): void {
+  const position = 1 + Math.max(-1, ...stepsOf(tx, [sheetId]).map((row) => row.position));
+  tx.insert(step)
+    .values({ sheetId, position, kind: route.kind, route: JSON.stringify(route), state: "todo", ...again })
+    .run();
+}
+
 /** Changes one step. */
 export function changeStep(tx: Tx, id: Id<"step">, change: Partial<Omit<typeof step.$inferInsert, "id" | "route">>): void {
   tx.update(step).set(change).where(eq(step.id, id)).run();

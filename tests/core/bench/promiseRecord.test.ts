@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { create, all as everything } from "mathjs";
+import { all, create, type FactoryFunctionMap } from "mathjs";
 import { describe, expect, it } from "vitest";
 import { type PromiseKept, promiseRecord } from "../../../core/bench/promiseRecord.ts";
 import { wilsonInterval } from "../../../core/bench/wilsonInterval.ts";
@@ -8,7 +8,7 @@ import { type Instant, instant } from "../../../core/kinds.ts";
 import { byLaw, byLibrary } from "../../support/checkOf.ts";
 import { inMinutes, MIN } from "./benchBuilders.ts";
 
-const math = create(everything);
+const math = create(all as FactoryFunctionMap);
 
 /** A promise of minute 25 with a likely time of minute 20, in hand at a minute. */
 const inHand = (minutes: number, extra: Partial<PromiseKept> = {}): PromiseKept => ({

@@ -1,0 +1,55 @@
+import type { OpenInterval } from "../../core/bench/benchTypes.ts";
+import { type Id, type Instant, instant } from "../../core/kinds.ts";
+import type { PressRow } from "../../db/repositories/benchPresses.ts";
+
+/** Who is at an order under way, and when they were since the press that began its stage. */
+export interface Attended {
+  readonly person: Id<"person"> | null;
+  readonly times: readonly OpenInterval[];
+}
+
+const beginsStage = ({ press }: PressRow): boolean => press === "start" || press === "glueOn" || press === "done";
+const leaves = ({ press }: PressRow): boolean => press === "pause" || press === "handBack" || press === "checked";
+
+function inOpenHours(times: readonly OpenInterval[], open: readonly OpenInterval[]): readonly OpenInterval[] {
+  return times.flatMap(({ from, to }) =>
+    open.map((hours) => ({ from: instant(Math.max(from, hours.from)), to: instant(Math.min(to, hours.to)) })).filter((part) => part.from < part.to),
+  );
+}
+
+/**
+ * When somebody was at an order since the press that began its stage: from that press on, less the time after a press of theirs on
+ * another order, after Pause or Hand back, and less closed hours.
+ *
+ * @param presses - of the truck, oldest first
+ * @param open - opening hours since that press
+ */
+export function attendedTimes(presses: readonly PressRow[], orderId: Id<"order">, open: readonly OpenInterval[], now: Instant): Attended {
+  const begun = presses.findLast((one) => one.orderId === orderId && beginsStage(one));
+  if (begun === undefined) {
+    return { person: null, times: [] };
+  }
+  let person: Id<"person"> | null = begun.personId;
+  let since: Instant | null = begun.at;
+  const times: OpenInterval[] = [];
+  const stop = (at: Instant): void => {
+    if (since !== null && since < at) {
+      times.push({ from: since, to: at });
+    }
+    since = null;
+  };
+  for (const one of presses.slice(presses.indexOf(begun) + 1)) {
+    const isOwn = one.orderId === orderId;
+    if (isOwn && leaves(one)) {
+      stop(one.at);
+      person = one.press === "handBack" ? null : person;
+    } else if (isOwn) {
+      since ??= one.at;
+      person = one.personId;
+    } else if (one.personId === person && !leaves(one)) {
+      stop(one.at);
+    }
+  }
+  stop(now);
+  return { person, times: inOpenHours(times, open) };
+}
