@@ -14,6 +14,7 @@ import { orderBuild } from "./commands/orderBuild.ts";
 import { orderChange } from "./commands/orderChange.ts";
 import { orderConfirm } from "./commands/orderConfirm.ts";
 import { orderDrop } from "./commands/orderDrop.ts";
+import { orderExpect } from "./commands/orderExpect.ts";
 import { orderForm } from "./commands/orderForm.ts";
 import { orderHandover } from "./commands/orderHandover.ts";
 import { orderHeads } from "./commands/orderHeads.ts";
@@ -28,10 +29,18 @@ import { orderRevise } from "./commands/orderRevise.ts";
 import { orderScratch } from "./commands/orderScratch.ts";
 import { owed } from "./commands/owed.ts";
 import { settings } from "./commands/settings.ts";
+import { shiftOff } from "./commands/shiftOff.ts";
+import { shiftOn } from "./commands/shiftOn.ts";
+import { shiftSkills } from "./commands/shiftSkills.ts";
 import { spec } from "./commands/spec.ts";
 import { stamped } from "./commands/stamped.ts";
+import { stepAgain } from "./commands/stepAgain.ts";
+import { stepBack } from "./commands/stepBack.ts";
 import { stepDone } from "./commands/stepDone.ts";
 import { stepGlue } from "./commands/stepGlue.ts";
+import { stepPause } from "./commands/stepPause.ts";
+import { stepResume } from "./commands/stepResume.ts";
+import { stepSkip } from "./commands/stepSkip.ts";
 import { stepStart } from "./commands/stepStart.ts";
 import { stock } from "./commands/stock.ts";
 import { where } from "./commands/where.ts";
@@ -54,16 +63,25 @@ export const commands: readonly Command[] = [
   stepStart,
   stepGlue,
   stepDone,
+  stepPause,
+  stepResume,
+  stepBack,
+  stepAgain,
+  stepSkip,
   measured,
   orderLooks,
   orderAccept,
   orderArrived,
+  orderExpect,
   orderHandover,
   orderListed,
   orderBag,
   orderPrint,
   where,
   board,
+  shiftOn,
+  shiftOff,
+  shiftSkills,
   spec,
   fill,
   filled,

@@ -7,7 +7,7 @@ import { readWords } from "./readWords.ts";
 import { clausesOf, mendingsOf, problemsOf } from "./settle.ts";
 import type { Word } from "./wordsOf.ts";
 
-type Verb = "hold" | "scratch" | "where" | "resume" | "measured";
+type Verb = "hold" | "scratch" | "where" | "resume" | "measured" | "pause" | "expect";
 const verbs: Readonly<Record<string, Verb>> = {
   hold: "hold",
   scratch: "scratch",
@@ -21,6 +21,11 @@ const verbs: Readonly<Record<string, Verb>> = {
   eta: "where",
   resume: "resume",
   unhold: "resume",
+  pause: "pause",
+  comes: "expect",
+  coming: "expect",
+  expected: "expect",
+  expect: "expect",
   measured: "measured",
   measure: "measured",
   meas: "measured",
@@ -64,6 +69,7 @@ function verbReading(
   if (verb === "measured") return context.isOpenOrder(number) || !bare ? readMeasured(message, context, hit) : null;
   if (!bare && !context.isOpenOrder(number)) return null;
   if (verb === "where") return bare || message.words.length - hit.next <= 2 ? { kind: "where", number, reason: null } : null;
+  if (verb === "expect" && bare) return null;
   const from = message.words[hit.next]?.from;
   const reason = from === undefined ? null : message.text.slice(from).trim().slice(0, 500);
   return { kind: verb, number, reason: reason === "" ? null : reason };

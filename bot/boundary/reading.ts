@@ -110,7 +110,7 @@ export type MessageReading =
       readonly note: string | null;
       readonly mendings: readonly Mending[];
     }
-  | { readonly kind: "hold" | "scratch" | "where" | "resume"; readonly number: number; readonly reason: string | null }
+  | { readonly kind: "hold" | "scratch" | "where" | "resume" | "pause" | "expect"; readonly number: number; readonly reason: string | null }
   /** The technician's line. */
   | { readonly kind: "measured"; readonly number: number; readonly values: readonly MeasuredValue[]; readonly mendings: readonly Mending[] }
   | { readonly kind: "question"; readonly question: LiveQuestion };

@@ -41,7 +41,7 @@ export const orderArrived = defineCommand({
           return { reply: staleNote(found.number, found.state), changes: [], posts: [] };
         }
         touchBench(tx, found.truckId);
-        const after = changeOrder(tx, found.id, { clubInAt: context.now, likelyAt, givenPromiseAt: promiseAt, playableAt });
+        const after = changeOrder(tx, found.id, { clubInAt: context.now, expectedAt: null, likelyAt, givenPromiseAt: promiseAt, playableAt });
         return {
           reply: arrivedNote(after, "arrived"),
           changes: [{ action: "order.arrived", subject: `order:${after.id}`, before: null, after: context.now, player: after.playerId }],

@@ -19,6 +19,10 @@ export function routeMessage(reading: MessageReading, text: string): { readonly 
         command: `order ${reading.kind}`,
         values: { order: String(reading.number), ...(reading.reason === null ? {} : { reason: reading.reason }) },
       };
+    case "pause":
+      return { command: "step pause", values: { order: String(reading.number) } };
+    case "expect":
+      return { command: "order expect", values: { order: String(reading.number), time: reading.reason ?? "" } };
     case "where":
       return { command: "where", values: { what: String(reading.number) } };
     case "measured":

@@ -1,3 +1,4 @@
+import type { Instant } from "../../core/kinds.ts";
 import type { Context } from "../chat/context.ts";
 import type { Reply } from "../chat/types.ts";
 import { type Move, moveOrder } from "../operations/moveOrder.ts";
@@ -8,10 +9,10 @@ import { changeOrderFlow } from "./changeOrderFlow.ts";
 export function moveFlow(
   context: Context,
   move: Move,
-  input: { readonly order: string; readonly version: number | null; readonly reason: string | null },
+  input: { readonly order: string; readonly version: number | null; readonly reason: string | null; readonly till?: Instant | null },
 ): Reply | null {
   return changeOrderFlow(context, input.order, input.version, `order.${move}`, (tx, order) => {
-    const moved = moveOrder(tx, order, move, input.reason);
+    const moved = moveOrder(tx, order, move, input.reason, input.till ?? null);
     return { order: moved.order, changed: moved.kind === "moved", reply: movedNote(move, moved) };
   });
 }

@@ -1,3 +1,4 @@
+import type { Instant } from "../../core/kinds.ts";
 import { endReservations } from "../../db/repositories/holds.ts";
 import { changeOrder, type OrderRow, type OrderState, touchBench } from "../../db/repositories/orders.ts";
 import { sheetsOf } from "../../db/repositories/sheets.ts";
@@ -53,8 +54,9 @@ function release(tx: Tx, order: OrderRow): void {
  * @param order - as read in it
  * @param move - what is asked
  * @param reason - why it is held, or null
+ * @param till - when what it is short of is said to come
  */
-export function moveOrder(tx: Tx, order: OrderRow, move: Move, reason: string | null): Moved {
+export function moveOrder(tx: Tx, order: OrderRow, move: Move, reason: string | null, till: Instant | null = null): Moved {
   if (!allowed[move].includes(order.state)) {
     return { kind: "refused", order, wanted: allowed[move] };
   }
@@ -66,7 +68,7 @@ export function moveOrder(tx: Tx, order: OrderRow, move: Move, reason: string | 
   if (move === "hold" || move === "resume") {
     return {
       kind: "moved",
-      order: changeOrder(tx, order.id, { heldReason: move === "hold" ? (reason ?? "no reason given") : null }),
+      order: changeOrder(tx, order.id, { heldReason: move === "hold" ? (reason ?? "no reason given") : null, expectedAt: till }),
       cannotBeUndone,
       pulled: [],
     };

@@ -1,7 +1,7 @@
 import { normalQuantile } from "../standardNormal.ts";
 
-/** Stirling's series is good to 1e-11 from here on. */
-const STIRLING_FROM = 9;
+/** From here on Stirling's series is good to 1e-11. */
+const STIRLING_FROM = 15;
 
 /** ln Γ(a), a above 0: Stirling's series, reached by ln Γ(a) = ln Γ(a + 1) − ln a. */
 function logGamma(a: number): number {

@@ -1,111 +1,96 @@
 import { inRange } from "../../quantity/inRange.ts";
+import { listOf } from "../../quantity/listOf.ts";
+import { oneOf } from "../../quantity/oneOf.ts";
+import { wholeNumber } from "../../quantity/wholeNumber.ts";
 import type { Spreads } from "../benchTypes.ts";
-import type { Pace, StagePace } from "../pace.ts";
+import { type Pace, type StagePace, stages } from "../pace.ts";
 import type { StageSeen } from "./presses.ts";
+import { freedOfMean, type JobFactor, priorPace, stageUpdate, stepVariance } from "./stageUpdate.ts";
 
-/** The route's own minutes count as so many jobs seen, and the fixed spread as so many degrees of freedom. */
-const PRIOR_JOBS = 3;
-const PRIOR_FREEDOM = 8;
-/** The fixed spread of a job counts as so many pairs of stages seen. */
-const PRIOR_PAIRS = 12;
+/** The fixed spread of a job counts as so many jobs seen. */
+const PRIOR_JOBS = 10;
+/** Estimates of means, spreads and jobs take turns; they no longer move after so many. */
+const ROUNDS = 40;
+const NO_FACTOR: JobFactor = { mean: 0, variance: 0 };
 
-const keyOf = ({ work, stage }: Pick<StageSeen, "work" | "stage">): string => `${work}/${stage}`;
+function checked(seen: readonly StageSeen[], spreads: Spreads): void {
+  inRange(spreads.step, { field: "spreads.step", unit: "", min: 0.01, max: 3 });
+  inRange(spreads.job, { field: "spreads.job", unit: "", min: 0, max: 3 });
+  inRange(spreads.wait, { field: "spreads.wait", unit: "", min: 0, max: 3 });
+  listOf(seen, { field: "seen", min: 0, max: 1_000_000 });
+  for (const { order, stage, logPace, spreadShare } of seen) {
+    wholeNumber(order, { field: "order", min: 0, max: Number.MAX_SAFE_INTEGER });
+    oneOf(stage, stages, "stage");
+    inRange(logPace, { field: "logPace", unit: "", min: -5, max: 5 });
+    inRange(spreadShare, { field: "spreadShare", unit: "", min: 0.01, max: 10 });
+  }
+}
 
-function grouped<T>(rows: readonly T[], keyOfRow: (row: T) => string | number): readonly (readonly T[])[] {
-  const groups = new Map<string | number, T[]>();
+function grouped<T, K>(rows: readonly T[], keyOf: (row: T) => K): ReadonlyMap<K, readonly T[]> {
+  const groups = new Map<K, T[]>();
   for (const row of rows) {
-    const key = keyOfRow(row);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [row]);
+    const group = groups.get(keyOf(row));
+    if (group === undefined) groups.set(keyOf(row), [row]);
     else group.push(row);
   }
-  return [...groups.values()];
+  return groups;
 }
 
-/** Mean of a stage's log pace, leaning on the route's own minutes. A row counts 1/c²: it varies by c times one step's spread. */
-function leaningMean(rows: readonly StageSeen[], free: ReadonlyMap<StageSeen, number>): { readonly mean: number; readonly kappa: number } {
-  const weights = rows.map(({ spreadShare }) => 1 / spreadShare ** 2);
-  const kappa = PRIOR_JOBS + weights.reduce((sum, one) => sum + one, 0);
-  const sum = rows.reduce((total, row, at) => total + (weights[at] ?? 0) * (free.get(row) ?? row.logPace), 0);
-  return { mean: sum / kappa, kappa };
-}
+const stageKey = ({ work, stage }: Pick<StageSeen, "work" | "stage">): string => `${work}/${stage}`;
 
-/** The variance that the stages of one job share, from products of their residuals, leaning on the fixed spread. */
-function jobVariance(rows: readonly StageSeen[], residual: ReadonlyMap<StageSeen, number>, spread: number): number {
-  let sum = PRIOR_PAIRS * spread ** 2;
-  let pairs = PRIOR_PAIRS;
-  for (const job of grouped(rows, ({ order }) => order)) {
-    job.forEach((one, at) => {
-      for (const other of job.slice(at + 1)) {
-        sum += (residual.get(one) ?? 0) * (residual.get(other) ?? 0);
-        pairs += 1;
-      }
-    });
+/** What the stages of one job say of its factor, around 1 with the variance τ². */
+function jobFactor(rows: readonly StageSeen[], paceOf: (row: StageSeen) => StagePace, jobVariance: number): JobFactor {
+  let precision = 0;
+  let pull = 0;
+  for (const row of rows) {
+    const pace = paceOf(row);
+    const weight = 1 / (row.spreadShare ** 2 * stepVariance(pace));
+    precision += weight;
+    pull += weight * (freedOfMean(row, pace) - pace.mean);
   }
-  return Math.max(0, sum / pairs);
-}
-
-/** Each job's own part of its residuals: their mean, drawn to zero by how little a job says of itself. */
-function jobParts(
-  rows: readonly StageSeen[],
-  residual: ReadonlyMap<StageSeen, number>,
-  variance: number,
-  step: number,
-): ReadonlyMap<StageSeen, number> {
-  const parts = new Map<StageSeen, number>();
-  for (const job of grouped(rows, ({ order }) => order)) {
-    const weights = job.map(({ spreadShare }) => 1 / (spreadShare * step) ** 2);
-    const weight = weights.reduce((sum, one) => sum + one, 0);
-    const mean = job.reduce((sum, row, at) => sum + (weights[at] ?? 0) * (residual.get(row) ?? 0), 0) / weight;
-    const drawn = variance === 0 ? 0 : (mean * weight) / (weight + 1 / variance);
-    for (const row of job) parts.set(row, drawn);
-  }
-  return parts;
-}
-
-function posterior(rows: readonly StageSeen[], free: ReadonlyMap<StageSeen, number>, step: number): readonly StagePace[] {
-  const [first] = rows;
-  if (first === undefined) return [];
-  const { mean, kappa } = leaningMean(rows, free);
-  const scatter = rows.reduce((sum, row) => sum + ((free.get(row) ?? row.logPace) - mean) ** 2 / row.spreadShare ** 2, PRIOR_JOBS * mean ** 2);
-  const alpha = (PRIOR_FREEDOM + rows.length) / 2;
-  const beta = (PRIOR_FREEDOM * step ** 2 + scatter) / 2;
-  return [{ work: first.work, stage: first.stage, mean, kappa, alpha, beta }];
+  const variance = jobVariance / (1 + jobVariance * precision);
+  return { mean: variance * pull, variance };
 }
 
 /**
- * What the stages seen teach of the pace of work: a normal-inverse-gamma a stage and kind of work around the route's own minutes, and
- * the spread that all stages of one job share.
+ * What the stages seen teach of the pace of work: a normal-inverse-gamma for each stage of each kind of work, and how far jobs differ as a whole.
  *
- *     ln pace = μ_stage + J_job + ε,   ε ~ N(0, (σ_stage·c)²),   J ~ N(0, τ²)
+ *     y = μ_stage + J_job + ε,   ε ~ N(0, (c·σ_stage)²),   J ~ N(0, τ²)
  *
- * c is the row's spread share. The prior is μ = 0 with the weight of 3 jobs and σ² around the fixed spread with 8 degrees of freedom. τ² is the
- * mean product of residuals of two stages of one job, the fixed spread counted as 12 such pairs; then each job's part is taken out of its
- * rows (its posterior mean) before the update, in two passes. Waits are never learned: their spread stays.
+ * y is the log pace less what the mean of several steps lies above their median, c the row's spread share. Prior: μ around 0, the route's own
+ * minutes, with the weight of 4 steps; σ² with 8 degrees of freedom, so that one step is forecast with the fixed spread's variance; τ² the
+ * fixed spread of a job, counted as 10 jobs. τ², the posterior of each J and the normal-inverse-gammas are estimated in turn (expectation
+ * and maximisation); κ counts a row by all of its variance, its job's included. Waits are never learned. On simulated seasons of
+ * 130 jobs a promise holds 9 times in 10 within 3 points (`npm run bench:promise`).
  *
- * @param seen - stages as `stagesSeen` gives them
- * @param spreads - the fixed spreads, standard deviations of logarithms
- * @returns the pace for estimates; that of the fixed spreads when nothing was seen
- * @throws {DomainError} `quantity-out-of-range` when a number cannot be
- * @see Gelman et al., Bayesian Data Analysis, 3rd edition, section 3.3, on the conjugate update
+ * @param seen - stages as `stagesSeen` gives them, in any order
+ * @param spreads - the fixed spreads, standard deviations of natural logarithms; that of a step at least 0.01
+ * @returns the pace for estimates, stages in the order of their names; the fixed spreads alone when nothing was seen
+ * @throws {DomainError} `quantity-out-of-range` when a number cannot be; `quantity-unreadable` when a stage is not known
+ * @see Gneiting, Balabdaoui & Raftery, Journal of the Royal Statistical Society B 69 (2007), on forecasts that keep what they say
  */
 export function learnPace(seen: readonly StageSeen[], spreads: Spreads): Pace {
-  for (const [name, spread] of Object.entries(spreads)) inRange(spread, { field: `spreads.${name}`, unit: "", min: 0, max: 3 });
-  for (const { logPace, spreadShare } of seen) {
-    inRange(logPace, { field: "logPace", unit: "", min: -5, max: 5 });
-    inRange(spreadShare, { field: "spreadShare", unit: "", min: 1e-3, max: 1 });
+  checked(seen, spreads);
+  const byStage = grouped(seen, stageKey);
+  const jobs = grouped(seen, ({ order }) => order);
+  const priors = [...byStage.values()].flatMap(([first]) => (first === undefined ? [] : [priorPace(first, spreads.step)]));
+  let jobVariance = spreads.job ** 2;
+  let paces = new Map(priors.map((pace) => [stageKey(pace), pace]));
+  for (let round = 0; round < ROUNDS; round++) {
+    const before = paces;
+    const paceOf = (row: StageSeen): StagePace => before.get(stageKey(row)) ?? priorPace(row, spreads.step);
+    const factors = new Map([...jobs].map(([order, rows]) => [order, jobFactor(rows, paceOf, jobVariance)]));
+    const factorOf = ({ order }: StageSeen): JobFactor => factors.get(order) ?? NO_FACTOR;
+    const variance = jobVariance;
+    paces = new Map(
+      priors.map((prior) => {
+        const key = stageKey(prior);
+        return [key, stageUpdate(byStage.get(key) ?? [], { prior, now: before.get(key) ?? prior, jobVariance: variance }, factorOf)];
+      }),
+    );
+    const squares = [...factors.values()].reduce((sum, { mean, variance: own }) => sum + mean ** 2 + own, 0);
+    jobVariance = (PRIOR_JOBS * spreads.job ** 2 + squares) / (PRIOR_JOBS + factors.size);
   }
-  if (seen.length === 0) return { spreads, learned: [] };
-  const step = Math.max(spreads.step, 1e-3);
-  const stages = grouped(seen, keyOf);
-  let free: ReadonlyMap<StageSeen, number> = new Map();
-  let variance = spreads.job ** 2;
-  for (let pass = 0; pass < 2; pass++) {
-    const means = new Map(stages.flatMap((rows) => rows.map((row) => [row, leaningMean(rows, free).mean] as const)));
-    const residual = new Map(seen.map((row) => [row, row.logPace - (means.get(row) ?? 0)] as const));
-    variance = jobVariance(seen, residual, spreads.job);
-    const parts = jobParts(seen, residual, variance, step);
-    free = new Map(seen.map((row) => [row, row.logPace - (parts.get(row) ?? 0)] as const));
-  }
-  return { spreads: { ...spreads, job: Math.sqrt(variance) }, learned: stages.flatMap((rows) => posterior(rows, free, step)) };
+  const learned = [...paces.values()].sort((one, other) => (stageKey(one) < stageKey(other) ? -1 : 1));
+  return { spreads: { ...spreads, job: Math.sqrt(jobVariance) }, learned };
 }

@@ -3,7 +3,8 @@ import type { RouteStep } from "../benchTypes.ts";
 import type { Stage } from "../pace.ts";
 
 /** What somebody pressed at the bench. */
-export type PressKind = "start" | "glueOn" | "done" | "checked" | "pause" | "resume" | "handBack";
+export const pressKinds = ["start", "glueOn", "done", "checked", "pause", "resume", "handBack"] as const;
+export type PressKind = (typeof pressKinds)[number];
 
 export interface BenchPress {
   readonly order: Id<"order">;
@@ -27,6 +28,6 @@ export interface StageSeen {
   readonly stage: Stage;
   /** Logarithm of the factor on the hands-on medians that explains the time seen. */
   readonly logPace: number;
-  /** √(Σm²)/Σm of the stage's hands-on medians m: a stage of many steps varies less than one step. */
+  /** √(Σm²)/Σm of the steps m that bound the stage: many steps vary less than one. A wait that bounds it too counts by its own spread. */
   readonly spreadShare: number;
 }

@@ -1,91 +1,61 @@
-import type { RouteStep } from "../benchTypes.ts";
-import type { Stage } from "../pace.ts";
-import { stagesOf } from "../stageOf.ts";
-import { predecessorPlaces, workableOrder } from "../stepOrder.ts";
+import type { StagePart, Way } from "./stageParts.ts";
 
-/** A step of the stage or a wait that runs in it, as the walk needs it. */
-interface Part {
-  readonly kind: RouteStep["kind"];
-  readonly minutes: number;
-  readonly setUpMin: number;
-  readonly isWait: boolean;
-  readonly before: readonly Part[];
-  endMin: number;
-}
+const atFirstPress: Way = { endMin: 0, workMin: 0, workSquares: 0, waitSquares: 0 };
+const later = (one: Way, other: Way): Way => (other.endMin > one.endMin ? other : one);
 
-/** The hands-on steps of a stage, and the waits that run in it: a bond sets from the press before `toDone`, a grip in `check`. */
-function partsOf(route: readonly RouteStep[], stage: Stage): readonly Part[] {
-  const stages = stagesOf(route);
-  const before = predecessorPlaces(route);
-  const parts = new Map<number, Part>();
-  const belongs = (place: number): boolean => {
-    const step = route[place];
-    if (step === undefined || step.kind === "walk") return false;
-    if (!step.unattended) return stages[place] === stage;
-    return stage === "toDone" ? step.kind !== "gripSet" : stage === "check" && step.kind === "gripSet";
-  };
-  for (const place of workableOrder(route)) {
-    const step = route[place];
-    if (step === undefined || !belongs(place)) continue;
-    parts.set(place, {
-      kind: step.kind,
-      minutes: Math.max(step.medianMin, step.unattended ? step.floorMin : 0),
-      setUpMin: step.setUpMin ?? 0,
-      isWait: step.unattended,
-      before: (before[place] ?? []).flatMap((earlier) => parts.get(earlier) ?? []),
-      endMin: Number.POSITIVE_INFINITY,
-    });
+/** What a part waits for, the last of it. */
+const readyWay = (part: StagePart): Way => part.before.reduce((latest, { way }) => (way === null ? latest : later(latest, way)), atFirstPress);
+
+const waited = (from: Way, minutes: number): Way => ({
+  ...from,
+  endMin: from.endMin + minutes,
+  waitSquares: from.waitSquares + minutes ** 2,
+});
+
+const worked = (from: Way, medianMin: number, pace: number): Way => ({
+  ...from,
+  endMin: from.endMin + pace * medianMin,
+  workMin: from.workMin + medianMin,
+  workSquares: from.workSquares + medianMin ** 2,
+});
+
+/** Waits begin by themselves as soon as what they wait for is over. */
+function beginWaits(parts: readonly StagePart[]): void {
+  for (const part of parts) {
+    if (part.isWait && part.way === null && part.before.every(({ way }) => way !== null)) part.way = waited(readyWay(part), part.minutes);
   }
-  return [...parts.values()];
 }
 
-/** The clubs of an order station by station: the first step of every club before the second of any. */
-function interleaved(clubs: readonly (readonly Part[])[]): readonly Part[] {
-  const longest = Math.max(0, ...clubs.map((club) => club.length));
-  return Array.from({ length: longest }, (_, at) => clubs.flatMap((club) => club[at] ?? [])).flat();
+/** What is worked next: the same kind as just now where that saves setting up, else the first in line that can be; else what can be soonest. */
+function nextPart(parts: readonly StagePart[], hands: Way, last: StagePart | null): StagePart | null {
+  const open = parts.filter((part) => !part.isWait && part.way === null && part.before.every(({ way }) => way !== null));
+  const now = open.filter((part) => readyWay(part).endMin <= hands.endMin);
+  const [soonest] = open.toSorted((one, other) => readyWay(one).endMin - readyWay(other).endMin);
+  return now.find((part) => part.setUpMin > 0 && part.kind === last?.kind) ?? now[0] ?? soonest ?? null;
 }
-
-const readyMin = (part: Part): number => part.before.reduce((latest, one) => Math.max(latest, one.endMin), 0);
 
 /**
- * How long one technician needs for a stage of an order when hands-on work takes `pace` times its median and waits what is planned.
+ * How long one technician needs for a stage of an order when hands-on work takes `pace` times its median and waits their average length,
+ * with what bounds that time.
  *
- * The first step in line that can be worked is worked; a wait runs by itself. Clubs of a set go station by station, set up once.
+ * Work goes on during waits where the route allows; clubs of a set go kind by kind, set up once.
  *
- * @param clubs - the routes of the order's clubs
+ * @param clubs - the stage's parts of each club
  * @param pace - factor on hands-on medians
- * @returns minutes from the press that begins the stage to the one that ends it
+ * @returns the way from the press that begins the stage to the one that ends it
  */
-export function stageMinutes(clubs: readonly (readonly RouteStep[])[], stage: Stage, pace: number): number {
-  const parts = interleaved(clubs.map((route) => partsOf(route, stage)));
-  let nowMin = 0;
-  let last: Part | null = null;
-  let left = parts.filter(({ isWait }) => !isWait);
-  const startWaits = (): void => {
-    for (const part of parts) {
-      const from = readyMin(part);
-      if (part.isWait && part.endMin === Number.POSITIVE_INFINITY && from <= nowMin) part.endMin = from + part.minutes;
-    }
-  };
-  startWaits();
-  while (left.length > 0) {
-    const next = left.find((part) => readyMin(part) <= nowMin);
-    if (next === undefined) {
-      const waits = left.map(readyMin).filter((at) => at > nowMin);
-      nowMin = Math.min(...waits);
-      if (!Number.isFinite(nowMin)) return Number.POSITIVE_INFINITY;
-    } else {
-      const isSetUp: boolean = last !== null && last.kind === next.kind;
-      nowMin += pace * (next.minutes - (isSetUp ? next.setUpMin : 0));
-      next.endMin = nowMin;
-      last = next;
-      left = left.filter((part) => part !== next);
-    }
-    startWaits();
+export function stageMinutes(clubs: readonly (readonly StagePart[])[], pace: number): Way {
+  const parts = clubs.flat();
+  for (const part of parts) part.way = null;
+  let hands = atFirstPress;
+  let last: StagePart | null = null;
+  beginWaits(parts);
+  for (let next = nextPart(parts, hands, last); next !== null; next = nextPart(parts, hands, last)) {
+    const medianMin: number = next.minutes - (next.kind === last?.kind ? Math.min(next.setUpMin, next.minutes) : 0);
+    hands = worked(later(hands, readyWay(next)), medianMin, pace);
+    next.way = hands;
+    last = next;
+    beginWaits(parts);
   }
-  return nowMin;
+  return parts.reduce((latest, { way }) => (way === null ? latest : later(latest, way)), hands);
 }
-
-/** The hands-on medians of a stage, of all clubs. */
-export const stageMedians = (clubs: readonly (readonly RouteStep[])[], stage: Stage): readonly number[] =>
-  clubs.flatMap((route) => partsOf(route, stage).flatMap(({ isWait, minutes }) => (isWait ? [] : [minutes])));

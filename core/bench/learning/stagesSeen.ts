@@ -1,78 +1,93 @@
+import { finiteNumbers } from "../../quantity/finiteNumbers.ts";
+import { listOf } from "../../quantity/listOf.ts";
+import { oneOf } from "../../quantity/oneOf.ts";
 import type { OpenInterval } from "../benchTypes.ts";
+import { checkedRoute } from "../checkedBench.ts";
 import type { Stage } from "../pace.ts";
-import type { BenchPress, PressedOrder, PressKind, StageSeen } from "./presses.ts";
-import { stageMedians, stageMinutes } from "./stageMinutes.ts";
+import { paceOfStage } from "./paceOfStage.ts";
+import { type BenchPress, type PressedOrder, type PressKind, pressKinds, type StageSeen } from "./presses.ts";
 
 const MS_PER_MIN = 60_000;
-/** Less than a quarter or more than four times the usual is a wrong press or a forgotten one. */
-const FASTEST = 0.25;
-const SLOWEST = 4;
-const HALVINGS = 40;
+const MOST = 1_000_000;
 
-/** The presses that begin and end each stage; without glue the stage `toDone` begins with Start. */
-function boundsOf(glued: boolean): readonly { readonly stage: Stage; readonly from: PressKind; readonly to: PressKind }[] {
-  const check = { stage: "check", from: "done", to: "checked" } as const;
-  return glued
-    ? [{ stage: "toGlue", from: "start", to: "glueOn" }, { stage: "toDone", from: "glueOn", to: "done" }, check]
-    : [{ stage: "toDone", from: "start", to: "done" }, check];
+interface Bounds {
+  readonly stage: Stage;
+  readonly from: PressKind;
+  readonly to: PressKind;
 }
 
-/** The pace at which a stage takes the minutes seen, or null when waiting alone explains them. */
-function paceOf(clubs: PressedOrder["clubs"], stage: Stage, seenMin: number): number | null {
-  let low = FASTEST / 2;
-  let high = SLOWEST * 2;
-  if (stageMinutes(clubs, stage, low) >= seenMin || stageMinutes(clubs, stage, high) <= seenMin) return null;
-  for (let halving = 0; halving < HALVINGS; halving++) {
-    const middle = Math.sqrt(low * high);
-    if (stageMinutes(clubs, stage, middle) < seenMin) low = middle;
-    else high = middle;
+const check: Bounds = { stage: "check", from: "done", to: "checked" };
+const glued: readonly Bounds[] = [{ stage: "toGlue", from: "start", to: "glueOn" }, { stage: "toDone", from: "glueOn", to: "done" }, check];
+const unglued: readonly Bounds[] = [{ stage: "toDone", from: "start", to: "done" }, check];
+
+const boundsOf = ({ clubs }: PressedOrder): readonly Bounds[] =>
+  clubs.some((route) => route.some(({ kind }) => kind === "bondSet")) ? glued : unglued;
+
+/** Presses by what they have in common, earliest first. */
+function sorted(presses: readonly BenchPress[], keyOf: (press: BenchPress) => number): ReadonlyMap<number, readonly BenchPress[]> {
+  const groups = new Map<number, BenchPress[]>();
+  for (const press of presses.toSorted((one, other) => one.at - other.at)) {
+    const group = groups.get(keyOf(press));
+    if (group === undefined) groups.set(keyOf(press), [press]);
+    else group.push(press);
   }
-  return Math.sqrt(low * high);
+  return groups;
 }
 
-function seenOf(order: PressedOrder, stage: Stage, seenMin: number): readonly StageSeen[] {
-  const usualMin = stageMinutes(order.clubs, stage, 1);
-  if (!(usualMin > 0) || seenMin < FASTEST * usualMin || seenMin > SLOWEST * usualMin) return [];
-  const medians = stageMedians(order.clubs, stage);
-  const pace = paceOf(order.clubs, stage, seenMin);
-  if (pace === null) return [];
-  const spreadShare = Math.sqrt(medians.reduce((sum, one) => sum + one * one, 0)) / medians.reduce((sum, one) => sum + one, 0);
-  return [{ order: order.order, work: order.work, stage, logPace: Math.log(pace), spreadShare }];
+function checked(orders: readonly PressedOrder[], presses: readonly BenchPress[], open: readonly OpenInterval[]): void {
+  listOf(orders, { field: "orders", min: 0, max: MOST });
+  listOf(presses, { field: "presses", min: 0, max: MOST });
+  finiteNumbers(presses, "presses");
+  finiteNumbers(open, "open");
+  for (const { press } of presses) oneOf(press, pressKinds, "press");
+  for (const { order, clubs } of orders) {
+    finiteNumbers(order, "order");
+    for (const steps of clubs) checkedRoute({ steps, playableAfterBondMin: 0, playableAfterGripMin: 0 });
+  }
 }
+
+/** Presses that take the order out of the technician's hands for a while. */
+const interruptions: readonly PressKind[] = ["pause", "resume", "handBack"];
 
 /**
  * What the presses tell of the pace of work, stage by stage.
  *
- * A stage counts when both presses that bound it are there, by the same person, who pressed nothing else between them, on this order
- * or another; when the workshop did not close in between; and when the time lies within a quarter and four times the usual, so that wrong
- * presses and those made up for at supper are left out. Of a press made twice the first counts. A missing press is normal: only the
- * stages that it bounds are not seen. The time is explained by the pace of the hands-on work alone, waits at their planned length; where
- * waiting explains all of it nothing is learned.
+ *     T(x) = time seen;   ln x is the log pace
  *
- * @param orders - the orders with the routes they were built by
- * @param presses - all presses of the shop, in any order
- * @param open - opening hours, those that are over included
+ * T(x) is the time one technician needs for the stage with hands-on medians times x and waits at their average length. A stage counts when
+ * - both presses that bound it are there, by the same person; of a press made twice the first counts;
+ * - that person pressed nothing on another order in between, and nobody paused or handed back this one;
+ * - the workshop did not close in between, over lunch or over night;
+ * - x lies within a quarter and four: else a press was forgotten, made up for at supper, or wrong;
+ * - work bounds the time enough: waits are never learned, and a stage that is planned to be mostly waiting tells nothing.
+ *
+ * A missing press is normal: only the stages that it bounds are not seen. ln x is good to 1e-11.
+ *
+ * @param orders - the orders with the routes they were built by, in minutes
+ * @param presses - all presses of the shop in epoch ms, in any order
+ * @param open - opening hours in epoch ms, those that are over included
  * @returns the stages that count, in the order of the orders
+ * @throws {DomainError} `quantity-out-of-range` when a number cannot be; `quantity-unreadable` when a press is not known; `route-has-a-cycle`
+ * @see tests/core/bench/learning/stagesSeen.test.ts, where each rule is shown
  */
 export function stagesSeen(orders: readonly PressedOrder[], presses: readonly BenchPress[], open: readonly OpenInterval[]): readonly StageSeen[] {
-  const byPerson = new Map<number, BenchPress[]>();
-  const byOrder = new Map<number, BenchPress[]>();
-  for (const press of presses.toSorted((a, b) => a.at - b.at)) {
-    byPerson.set(press.person, [...(byPerson.get(press.person) ?? []), press]);
-    byOrder.set(press.order, [...(byOrder.get(press.order) ?? []), press]);
-  }
-  return orders.flatMap((order) => {
-    const own = byOrder.get(order.order) ?? [];
-    const glued = order.clubs.some((route) => route.some(({ kind }) => kind === "bondSet"));
-    return boundsOf(glued).flatMap(({ stage, from, to }) => {
+  checked(orders, presses, open);
+  const ofPerson = sorted(presses, ({ person }) => person);
+  const ofOrder = sorted(presses, ({ order }) => order);
+  return orders.flatMap((one) => {
+    const { order, work, clubs } = one;
+    const own = ofOrder.get(order) ?? [];
+    return boundsOf(one).flatMap(({ stage, from, to }): readonly StageSeen[] => {
       const begun = own.find(({ press }) => press === from);
       const ended = own.find(({ press }) => press === to);
-      if (begun === undefined || ended === undefined || begun.person !== ended.person || ended.at <= begun.at) return [];
-      const between = (byPerson.get(begun.person) ?? []).some(
-        ({ at, press, order: other }) => at >= begun.at && at <= ended.at && !(other === order.order && (press === from || press === to)),
-      );
+      if (begun === undefined || ended === undefined || begun.person !== ended.person) return [];
+      const between = ({ at }: BenchPress): boolean => at > begun.at && at < ended.at;
+      const elsewhere = (ofPerson.get(begun.person) ?? []).some((press) => press.order !== order && between(press));
+      const interrupted = own.some((press) => interruptions.includes(press.press) && between(press));
       const inOneStretch = open.some((hours) => hours.from <= begun.at && ended.at <= hours.to);
-      return between || !inOneStretch ? [] : seenOf(order, stage, (ended.at - begun.at) / MS_PER_MIN);
+      if (elsewhere || interrupted || !inOneStretch) return [];
+      const told = paceOfStage(clubs, stage, (ended.at - begun.at) / MS_PER_MIN);
+      return told === null ? [] : [{ order, work, stage, ...told }];
     });
   });
 }

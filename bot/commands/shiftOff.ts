@@ -1,0 +1,29 @@
+import { z } from "zod";
+import { readClock } from "../boundary/readClock.ts";
+import { defineCommand } from "../chat/defineCommand.ts";
+import { shiftFlow } from "../flows/shiftFlow.ts";
+import { signOff } from "../operations/crew.ts";
+import { shiftNotes } from "../replies/shiftNotes.ts";
+
+export const shiftOff = defineCommand({
+  name: "shift off",
+  summary: "Sign off: till a time, or until the next day opens",
+  options: [
+    { name: "till", summary: "Back at, such as 13:30", required: false },
+    { name: "person", summary: "Somebody else, by name (the lead)", required: false },
+  ],
+  roles: ["technician", "lead"],
+  audience: "channel",
+  input: z.object({ till: z.string().max(40).optional(), person: z.string().max(60).optional() }),
+  run: async ({ till, person }, context) => {
+    const { zone } = context.actor;
+    const back = till === undefined ? null : readClock(`till ${till}`, { now: context.now, zone });
+    if (back !== null && back.kind !== "at") {
+      return shiftNotes.badTime(back.kind, till ?? "");
+    }
+    return shiftFlow(context, "shift.off", person, (tx, who) => {
+      const { until } = signOff(tx, who.truck, who.id, context.now, back?.at ?? null);
+      return { reply: shiftNotes.off(who.name, until, context.now, zone), after: { until } };
+    });
+  },
+});
