@@ -15,6 +15,7 @@ import { orderChange } from "./commands/orderChange.ts";
 import { orderConfirm } from "./commands/orderConfirm.ts";
 import { orderDrop } from "./commands/orderDrop.ts";
 import { orderExpect } from "./commands/orderExpect.ts";
+import { orderFirst } from "./commands/orderFirst.ts";
 import { orderForm } from "./commands/orderForm.ts";
 import { orderHandover } from "./commands/orderHandover.ts";
 import { orderHeads } from "./commands/orderHeads.ts";
@@ -73,6 +74,7 @@ export const commands: readonly Command[] = [
   orderAccept,
   orderArrived,
   orderExpect,
+  orderFirst,
   orderHandover,
   orderListed,
   orderBag,

@@ -15,7 +15,8 @@ import { runOutboxOnce } from "./outbox/outboxLoop.ts";
 import { commands } from "./registry.ts";
 import type { PostName, RehearsalPost, RehearsalWorld } from "./rehearsal/rehearsalWorld.ts";
 import type { Screen } from "./rehearsal/screen.ts";
-import { nextDue, tick } from "./reminders/tick.ts";
+import { dueNow } from "./reminders/dueNow.ts";
+import { nextDue } from "./reminders/tick.ts";
 import { deadPostCard } from "./replies/deadPostCard.ts";
 
 export const PLATFORM = "rehearsal";
@@ -80,7 +81,7 @@ function reportDead(tx: Tx, dead: DeadPost, at: Instant): void {
 
 /** Everything due now: reminders, then the outbox until nothing more can leave. */
 export async function settle(db: Db, now: () => Instant, sender: Sender): Promise<void> {
-  tick({ db, newMark: () => newMark(randomBytes), seed: SEED }, now());
+  await dueNow({ db, newMark: () => newMark(randomBytes), seed: SEED }, now);
   const deps = {
     db,
     sender,

@@ -4,12 +4,13 @@ import { sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
 import type { Committed } from "../chat/context.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
-import { timesOf } from "../flows/draftFlow.ts";
 import { findOrder } from "../flows/findOrder.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";
 import { orderPosts } from "../flows/orderPosts.ts";
 import { awaitsClub } from "../operations/awaitsClub.ts";
 import { extraOfOrder, extraOrder } from "../operations/benchExtra.ts";
+import { givePromise } from "../operations/givePromise.ts";
+import { timesOf } from "../operations/orderTimes.ts";
 import { arrivedNote, staleNote } from "../replies/orderNotes.ts";
 
 const MOST_TRIES = 3;
@@ -42,6 +43,9 @@ export const orderArrived = defineCommand({
         }
         touchBench(tx, found.truckId);
         const after = changeOrder(tx, found.id, { clubInAt: context.now, expectedAt: null, likelyAt, givenPromiseAt: promiseAt, playableAt });
+        if (promiseAt !== null) {
+          givePromise(tx, after, "arrived", { likelyAt, promiseAt }, context.now);
+        }
         return {
           reply: arrivedNote(after, "arrived"),
           changes: [{ action: "order.arrived", subject: `order:${after.id}`, before: null, after: context.now, player: after.playerId }],

@@ -6,14 +6,15 @@ import type { Tx } from "../../db/write.ts";
 import type { Committed, Context } from "../chat/context.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
 import type { Reply } from "../chat/types.ts";
-import { draftFlow, timesOf } from "../flows/draftFlow.ts";
+import { draftFlow } from "../flows/draftFlow.ts";
 import { findOrder } from "../flows/findOrder.ts";
 import { movedChanges, movedPosts } from "../flows/movedPosts.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";
 import { orderPosts } from "../flows/orderPosts.ts";
 import { awaitsClub } from "../operations/awaitsClub.ts";
 import { extraOfOrder, extraOrder } from "../operations/benchExtra.ts";
-import { confirmOrder, type OrderTimes } from "../operations/confirmOrder.ts";
+import { confirmOrder } from "../operations/confirmOrder.ts";
+import { noTimes, type OrderTimes, timesOf } from "../operations/orderTimes.ts";
 import { PlanMoved } from "../operations/planMoved.ts";
 import { note } from "../replies/card.ts";
 import { staleNote } from "../replies/orderNotes.ts";
@@ -24,12 +25,9 @@ const MOST_TRIES = 3;
 /** Something to build from, something to do, or a finished club to hand over. */
 const isPlanned = ({ plan, service = null, finished = null }: SheetPlan): boolean => plan !== null || service !== null || finished !== null;
 
-/** Work on a club that has yet to come in has no times before it does. */
-const noTimes: OrderTimes = { likelyAt: null, promiseAt: null, playableAt: null };
-
 function commitConfirm(tx: Tx, context: Context, written: string, version: number | null, times: OrderTimes): Committed {
   const found = findOrder(tx, context, written);
-  const done = confirmOrder(tx, found.id, version ?? found.version, times);
+  const done = confirmOrder(tx, found.id, version ?? found.version, times, context.now);
   if (done.kind === "confirmed") {
     return {
       reply: note("order.confirmed", `${done.order.number} confirmed`, "good"),

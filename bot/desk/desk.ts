@@ -1,10 +1,7 @@
-import { defaultPace } from "../../core/bench/pace.ts";
-import { estimateInSlices } from "../../core/bench/readyTimes.ts";
 import { DomainError } from "../../core/errors.ts";
-import type { Id, Instant } from "../../core/kinds.ts";
+import type { Instant } from "../../core/kinds.ts";
 import { appendAudit } from "../../db/repositories/audit.ts";
 import { findReply, insertInbound } from "../../db/repositories/inbound.ts";
-import { wantLivePost } from "../../db/repositories/livePosts.ts";
 import { benchVersion } from "../../db/repositories/orders.ts";
 import { enqueuePost, type PostMark } from "../../db/repositories/outbox.ts";
 import { type ChannelRow, channelByName } from "../../db/repositories/people.ts";
@@ -13,9 +10,9 @@ import { readMessage } from "../boundary/readMessage.ts";
 import type { Committed, Context } from "../chat/context.ts";
 import type { Command } from "../chat/defineCommand.ts";
 import type { Actor, Desk, Incoming, Json, Reply, Values } from "../chat/types.ts";
-import type { BenchExtra } from "../operations/benchExtra.ts";
-import { benchSnapshot } from "../operations/benchSnapshot.ts";
+import { estimateBench } from "../flows/estimateBench.ts";
 import { codeWords } from "../operations/codeWords.ts";
+import { keepPosts } from "../outbox/keepPosts.ts";
 import { bugCard, domainErrorCard, faultyValuesCard, refusalCard, strangerCard, unknownCommandCard } from "../replies/refusals.ts";
 import { withCodeWords } from "../replies/withCodeWords.ts";
 import { actorOf, type RolesOf } from "./actorOf.ts";
@@ -34,8 +31,6 @@ export interface DeskParts {
   readonly crash?: (point: "before-commit" | "after-commit") => void;
 }
 
-const SAMPLES = 400;
-
 interface Routed {
   readonly command: string;
   readonly values: Values;
@@ -53,19 +48,6 @@ function pressValues(incoming: Extract<Incoming, { kind: "press" | "submit" }>):
     version: String(version),
     ...(said === undefined ? {} : { argument: said }),
   };
-}
-
-/** One estimate of a truck's bench, other work let through between its slices. */
-async function estimate(parts: DeskParts, truck: Id<"truck">, extra: BenchExtra | null) {
-  const snapshot = benchSnapshot(parts.db, truck, parts.now(), extra);
-  const work = estimateInSlices({ snapshot, pace: defaultPace, seed: parts.seed, samples: SAMPLES });
-  for (;;) {
-    const slice = work.next();
-    if (slice.done === true) {
-      return { benchVersion: snapshot.version, times: slice.value };
-    }
-    await new Promise((resolve) => setImmediate(resolve));
-  }
 }
 
 /**
@@ -177,7 +159,7 @@ function contextOf(
     channel,
     committed: () => isCommitted,
     read: (query) => query(parts.db),
-    estimate: (truck, extra) => estimate(parts, truck, extra),
+    estimate: (truck, extra) => estimateBench(parts.db, parts.seed, { truck, now: parts.now(), extra }),
     commit,
     commitAt: (truck, version, work) => (benchVersion(parts.db, truck) === version ? commit(work) : "moved"),
   };
@@ -204,13 +186,6 @@ function commitAll(
   if (leavesByOutbox && shown?.kind === "card") {
     enqueuePost(tx, { channel: channel.name, dedupeKey: `answer:${incoming.key}`, card: shown.card, at: now, ...parts.newMark() });
   }
-  for (const planned of done.posts) {
-    const post = { ...planned, card: withCodeWords(planned.card, words) };
-    if (post.live === undefined) {
-      enqueuePost(tx, { channel: post.channel, dedupeKey: post.key, card: post.card, at: now, ...parts.newMark() });
-    } else {
-      wantLivePost(tx, { subject: post.live, channel: post.channel, card: post.card, at: now, ...parts.newMark() });
-    }
-  }
+  keepPosts(tx, done.posts, now, parts.newMark);
   return reply;
 }

@@ -1,4 +1,3 @@
-import type { ReadyEstimate } from "../../core/bench/benchTypes.ts";
 import type { BuildRequest } from "../../core/buildSheet/buildRequest.ts";
 import type { Instant } from "../../core/kinds.ts";
 import { keepPost } from "../../db/repositories/keptPosts.ts";
@@ -12,6 +11,7 @@ import { awaitsClub } from "../operations/awaitsClub.ts";
 import { extraOrder } from "../operations/benchExtra.ts";
 import { confirmOrder } from "../operations/confirmOrder.ts";
 import { deadlineOf, draftOrder, redraftOrder, sameOrder } from "../operations/draftOrder.ts";
+import { noTimes, timesOf } from "../operations/orderTimes.ts";
 import { PlanMoved } from "../operations/planMoved.ts";
 import { planOrder } from "../operations/planOrder.ts";
 import { deadlineNote, draftNote, noTruckNote, sameOrderNote } from "../replies/draftNotes.ts";
@@ -36,16 +36,6 @@ export interface DraftWish {
 }
 
 const MOST_TRIES = 3;
-
-/** The times of an order of several clubs are those of its last. */
-export function timesOf(times: readonly ReadyEstimate[], order: ReadyEstimate["order"]) {
-  const own = times.filter((time) => time.order === order);
-  const last = (name: "likelyAt" | "promiseAt" | "playableAt"): Instant | null =>
-    own.length === 0 || own.some((time) => time[name] === null)
-      ? null
-      : own.reduce<Instant | null>((latest, time) => (latest === null || (time[name] ?? 0) > latest ? time[name] : latest), null);
-  return { likelyAt: last("likelyAt"), promiseAt: last("promiseAt"), playableAt: last("playableAt") };
-}
 
 /** Plans a request, estimates it on the bench as it is, and opens its draft; a plain `go` confirms it at once. */
 export async function draftFlow(context: Context, wish: DraftWish): Promise<Reply | null> {
@@ -100,7 +90,7 @@ async function tryDraft(
   const awaits = awaitsClub(request, null);
   const extra = { kind: request.kind, clubs: planned, dueAt: at.byAt, urgent: request.urgent, releaseAt: null };
   const estimate = await context.estimate(at.truckId, extra);
-  const times = awaits ? { likelyAt: null, promiseAt: null, playableAt: null } : timesOf(estimate.times, extraOrder);
+  const times = awaits ? noTimes : timesOf(estimate.times, extraOrder);
   const work = (tx: Tx): Committed => {
     const personId = context.actor.person;
     if (personId === null) {
@@ -115,7 +105,7 @@ async function tryDraft(
     noteOnOrder(tx, draft.id, { likelyAt: times.likelyAt, givenPromiseAt: times.promiseAt, playableAt: times.playableAt });
     const faults = planned.flatMap((club) => club.faults);
     const goes = wish.go && wish.mendings.length === 0 && faults.length === 0 && wish.replaces === null;
-    const confirmed = goes ? confirmOrder(tx, draft.id, draft.version, times) : null;
+    const confirmed = goes ? confirmOrder(tx, draft.id, draft.version, times, now) : null;
     const order = orderById(tx, draft.id) ?? draft;
     return {
       reply: wish.answer ?? draftNote(order.number, wish, confirmed?.kind === "confirmed", context.key.startsWith("message:")),

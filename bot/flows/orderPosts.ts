@@ -1,13 +1,18 @@
 import type { Instant } from "../../core/kinds.ts";
 import { findLivePost } from "../../db/repositories/livePosts.ts";
-import { benchStates, type OrderRow, ordersIn } from "../../db/repositories/orders.ts";
+import type { OrderRow } from "../../db/repositories/orders.ts";
 import { truckChannel } from "../../db/repositories/people.ts";
 import type { Tx } from "../../db/write.ts";
 import type { Post } from "../chat/context.ts";
 import { orderFacts } from "../operations/orderFacts.ts";
-import { boardCard } from "../replies/boardCard.ts";
 import { orderCard } from "../replies/orderCard.ts";
 import { sheetCard } from "../replies/sheetCard.ts";
+import { benchPosts } from "./benchPosts.ts";
+
+/** The order's own post. */
+export function orderPost(tx: Tx, order: OrderRow, now: Instant): Post {
+  return { channel: order.channel, key: `order:${order.id}`, live: `order:${order.id}`, card: orderCard(orderFacts(tx, order, now), now) };
+}
 
 /** The posts that show an order: its own, the technician's sheet once confirmed, and the truck's board. */
 export function orderPosts(tx: Tx, order: OrderRow, now: Instant): readonly Post[] {
@@ -19,10 +24,5 @@ export function orderPosts(tx: Tx, order: OrderRow, now: Instant): readonly Post
     return [own];
   }
   const sheet: Post = { channel: bench, key: `sheet:${order.id}`, live: `sheet:${order.id}`, card: sheetCard(facts, now) };
-  return [own, sheet, boardPost(tx, order, bench, now)];
-}
-
-function boardPost(tx: Tx, order: OrderRow, bench: string, now: Instant): Post {
-  const rows = ordersIn(tx, order.truckId, [...benchStates, "ready"]).map((row) => orderFacts(tx, row, now));
-  return { channel: bench, key: `board:${order.truckId}`, live: `board:${order.truckId}`, card: boardCard(rows, now) };
+  return [own, sheet, ...benchPosts(tx, order.truckId, now)];
 }

@@ -1,8 +1,10 @@
 import type { Id, Instant } from "../../core/kinds.ts";
 import { changeOrder, confirmRevision, type OrderRow, orderById, touchBench } from "../../db/repositories/orders.ts";
 import type { Tx } from "../../db/write.ts";
+import { givePromise } from "./givePromise.ts";
 import { holdParts } from "./holdParts.ts";
 import { moveSheets } from "./moveSheets.ts";
+import type { OrderTimes } from "./orderTimes.ts";
 import { PlanMoved } from "./planMoved.ts";
 
 export type Confirmation =
@@ -12,12 +14,6 @@ export type Confirmation =
   /** A part of the plan is no longer free: the draft must be planned anew and shown again. */
   | { readonly kind: "plan-moved"; readonly order: OrderRow; readonly parts: readonly string[] };
 
-export interface OrderTimes {
-  readonly likelyAt: Instant | null;
-  readonly promiseAt: Instant | null;
-  readonly playableAt: Instant | null;
-}
-
 /**
  * Confirms a draft: its parts are held for it, its steps stand on the bench, its promise is on record.
  *
@@ -25,9 +21,16 @@ export interface OrderTimes {
  * @param orderId - which draft
  * @param seen - the version the person saw
  * @param times - likely, promise and playable as estimated on the bench's version
+ * @param now - the moment: a promise is put on record
  * @throws {PlanMoved} when a part is no longer free; nothing of the transaction may stay
  */
-export function confirmOrder(tx: Tx, orderId: Id<"order">, seen: number, times: OrderTimes): Exclude<Confirmation, { kind: "plan-moved" }> {
+export function confirmOrder(
+  tx: Tx,
+  orderId: Id<"order">,
+  seen: number,
+  times: OrderTimes,
+  now: Instant,
+): Exclude<Confirmation, { kind: "plan-moved" }> {
   const order = orderById(tx, orderId);
   if (order === null) {
     throw new Error(`no order ${orderId}`);
@@ -47,5 +50,8 @@ export function confirmOrder(tx: Tx, orderId: Id<"order">, seen: number, times: 
   touchBench(tx, order.truckId);
   const { likelyAt, promiseAt, playableAt } = times;
   const confirmed = changeOrder(tx, order.id, { state: "confirmed", likelyAt, givenPromiseAt: promiseAt, playableAt });
+  if (promiseAt !== null) {
+    givePromise(tx, confirmed, "confirmed", times, now);
+  }
   return { kind: "confirmed", order: confirmed, moved };
 }

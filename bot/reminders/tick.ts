@@ -1,5 +1,3 @@
-import { defaultPace } from "../../core/bench/pace.ts";
-import { readyTimes } from "../../core/bench/readyTimes.ts";
 import { type Id, type Instant, instant } from "../../core/kinds.ts";
 import { claimDue } from "../../db/repositories/due.ts";
 import { benchStates, noteOnOrder, type OrderRow, ordersIn } from "../../db/repositories/orders.ts";
@@ -7,12 +5,11 @@ import { enqueuePost, type PostMark } from "../../db/repositories/outbox.ts";
 import { allTrucks, currentEvent, truckChannel } from "../../db/repositories/people.ts";
 import { type Db, write } from "../../db/write.ts";
 import type { Card } from "../chat/types.ts";
-import { timesOf } from "../flows/draftFlow.ts";
-import { benchSnapshot } from "../operations/benchSnapshot.ts";
+import { LOOK_AGAIN_MS } from "../flows/reestimate.ts";
 import { fillFacts } from "../operations/fillFacts.ts";
 import { orderFacts } from "../operations/orderFacts.ts";
 import { owedFacts } from "../operations/owedFacts.ts";
-import { askBagCard, lateCard, nudgeCard, readyCallCard } from "../replies/callCards.ts";
+import { askBagCard, nudgeCard, readyCallCard } from "../replies/callCards.ts";
 import { fillCard } from "../replies/fillCard.ts";
 import { owedCard } from "../replies/owedCard.ts";
 import { type LocalMoment, localTime } from "./localMoment.ts";
@@ -25,13 +22,9 @@ export interface TickParts {
 
 const MS_PER_MIN = 60_000;
 const NUDGE_AFTER_MS = 3 * MS_PER_MIN;
-const SLIP_MS = 5 * MS_PER_MIN;
-/** After the first call about an order only a slip this much larger, with a press in between, is worth another. */
-const NEXT_SLIP_MS = 15 * MS_PER_MIN;
 const STALE_HOURS = 12;
-const SAMPLES = 200;
 
-/** Everything the clock owes at a moment: reminders, nudges, slips; each planned with the post it causes. */
+/** Everything the clock owes at a moment: reminders and nudges; each planned with the post it causes. */
 export function tick(parts: TickParts, now: Instant): void {
   for (const { id: truckId } of allTrucks(parts.db)) {
     const current = currentEvent(parts.db, truckId, now);
@@ -40,7 +33,6 @@ export function tick(parts: TickParts, now: Instant): void {
       mondayFill(parts, truckId, now, local);
       owedBeforePractice(parts, truckId, now, local);
       nudges(parts, truckId, now);
-      recompute(parts, truckId, now);
       askWhetherInTheBag(parts, truckId, now, local);
     }
   }
@@ -115,34 +107,6 @@ function nudges(parts: TickParts, truckId: Id<"truck">, now: Instant): void {
   }
 }
 
-/** New times for the whole bench; the rep is called once per slip past the promise given. */
-function recompute(parts: TickParts, truckId: Id<"truck">, now: Instant): void {
-  const open = ordersIn(parts.db, truckId, benchStates).filter((order) => order.heldReason === null);
-  if (open.length === 0) {
-    return;
-  }
-  const snapshot = benchSnapshot(parts.db, truckId, now, null);
-  const times = readyTimes({ snapshot, pace: defaultPace, seed: parts.seed, samples: SAMPLES });
-  for (const order of open) {
-    const { likelyAt, promiseAt, playableAt } = timesOf(times, order.id);
-    if (likelyAt !== order.likelyAt || playableAt !== order.playableAt) {
-      write(parts.db, (tx) => noteOnOrder(tx, order.id, { likelyAt, playableAt }));
-    }
-    if (promiseAt !== null && likelyAt !== null && isNews(order, likelyAt, snapshot.version)) {
-      const card = lateCard(orderFacts(parts.db, order, now), promiseAt, now);
-      callRep(parts, order, now, `late:${order.id}:${promiseAt}`, card, { toldLateAt: promiseAt, toldLateVersion: snapshot.version });
-    }
-  }
-}
-
-/** One call a slip: the first past the promise, later ones only for a press on the bench that made it worse. */
-function isNews(order: OrderRow, likelyAt: Instant, version: number): boolean {
-  if (order.toldLateAt !== null) {
-    return version !== order.toldLateVersion && likelyAt - order.toldLateAt >= NEXT_SLIP_MS;
-  }
-  return order.givenPromiseAt !== null && likelyAt - order.givenPromiseAt >= SLIP_MS;
-}
-
 const EVENING_HOUR = 18;
 
 /** A club that is out is asked after in the evening, once a day. */
@@ -173,7 +137,7 @@ function askWhetherInTheBag(parts: TickParts, truckId: Id<"truck">, now: Instant
 export function nextDue(parts: Pick<TickParts, "db">, now: Instant, limit: Instant): Instant | null {
   const moments = allTrucks(parts.db).flatMap(({ id: truckId }) => {
     const drafts = ordersIn(parts.db, truckId, ["draft"]).flatMap((order) => (order.nudgedAt === null ? [order.createdAt + NUDGE_AFTER_MS] : []));
-    const benchRuns = ordersIn(parts.db, truckId, benchStates).length > 0 ? [now + SLIP_MS] : [];
+    const benchRuns = ordersIn(parts.db, truckId, benchStates).length > 0 ? [now + LOOK_AGAIN_MS] : [];
     const zone = currentEvent(parts.db, truckId, now)?.event.zone;
     return [...drafts, ...benchRuns, ...(zone === undefined ? [] : [localTime(now, zone).nextHourAt])];
   });

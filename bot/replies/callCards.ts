@@ -1,10 +1,8 @@
-import type { Instant } from "../../core/kinds.ts";
 import type { Button, Card, Line } from "../chat/types.ts";
 import type { OrderFacts } from "../operations/orderFacts.ts";
 import { card, line } from "./card.ts";
 import { canGo } from "./orderButtons.ts";
 import { orderTitle } from "./orderTitle.ts";
-import { timeText } from "./shown.ts";
 
 const called = (facts: OrderFacts, text: string): Line => line({ call: facts.postedBy.id, name: facts.postedBy.name }, ` ${text}`);
 
@@ -45,25 +43,6 @@ export const readyCallCard = (facts: OrderFacts): Card =>
     tone: "good",
     lines: [called(facts, "it can be handed over")],
     data: { orderNumber: facts.number },
-  });
-
-/** A slip past the promise: new time, cause, choice. */
-export const lateCard = (facts: OrderFacts, promiseAt: Instant, now: Instant): Card =>
-  card({
-    kind: "call.late",
-    title: `${orderTitle(facts)} is late: now ${timeText(promiseAt, now, facts.zone)}`,
-    tone: "attention",
-    lines: [
-      called(facts, facts.promiseAt === null ? "" : `promised ${timeText(facts.promiseAt, now, facts.zone)}`),
-      line(
-        facts.state === "confirmed"
-          ? "Cause: it has not been started; other work is before it or the bench waits."
-          : "Cause: a step takes longer than usual.",
-      ),
-      line("Let it run, or withdraw it."),
-    ],
-    buttons: [button(facts, "Scratch", "order scratch")],
-    data: { orderNumber: facts.number, promiseAt, promisedBeforeAt: facts.promiseAt },
   });
 
 export const askBagCard = (facts: OrderFacts): Card =>

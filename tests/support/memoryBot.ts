@@ -4,7 +4,7 @@ import { makeDesk } from "../../bot/desk/desk.ts";
 import { runOutboxOnce } from "../../bot/outbox/outboxLoop.ts";
 import { commands } from "../../bot/registry.ts";
 import { PLATFORM } from "../../bot/rehearsalBot.ts";
-import { tick } from "../../bot/reminders/tick.ts";
+import { dueNow } from "../../bot/reminders/dueNow.ts";
 import { type Instant, instant } from "../../core/kinds.ts";
 import type { PostMark } from "../../db/repositories/outbox.ts";
 import { identitiesOf } from "../../db/repositories/people.ts";
@@ -95,7 +95,7 @@ export async function openMemoryBot(start: Instant): Promise<MemoryBot> {
       at = instant(at + minutes * MINUTE_MS);
     },
     settle: async () => {
-      tick({ db, newMark, seed: SEED }, at);
+      await dueNow({ db, newMark, seed: SEED }, now);
       const deps = { db, sender, random: () => 0, newMark, onDead: () => {} };
       for (let pass = 0; pass < MOST_PASSES && (await runOutboxOnce(deps, now)).sent > 0; pass += 1);
     },

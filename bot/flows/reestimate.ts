@@ -1,0 +1,74 @@
+import { choosePolicyInSlices } from "../../core/bench/choosePolicy.ts";
+import { estimateInSlices } from "../../core/bench/readyTimes.ts";
+import type { Id, Instant } from "../../core/kinds.ts";
+import { benchOf } from "../../db/repositories/benchEstimates.ts";
+import { benchStates, benchVersion, ordersIn } from "../../db/repositories/orders.ts";
+import type { PostMark } from "../../db/repositories/outbox.ts";
+import { allTrucks } from "../../db/repositories/people.ts";
+import { type Db, type Tx, write } from "../../db/write.ts";
+import type { Post } from "../chat/context.ts";
+import { type Applied, applyEstimate, type BenchEstimate } from "../operations/applyEstimate.ts";
+import { benchSnapshot } from "../operations/benchSnapshot.ts";
+import { learnedPace } from "../operations/learnedPace.ts";
+import { policyOnRecord } from "../operations/policyInForce.ts";
+import { keepPosts } from "../outbox/keepPosts.ts";
+import { benchPosts } from "./benchPosts.ts";
+import { inTurns } from "./inTurns.ts";
+import { orderPost } from "./orderPosts.ts";
+import { slipPosts } from "./slipPosts.ts";
+
+export interface ReestimateParts {
+  readonly db: Db;
+  readonly seed: number;
+  readonly now: () => Instant;
+  readonly newMark: () => PostMark;
+}
+
+const SAMPLES = 500;
+const MOST_TRIES = 3;
+/** While orders are open their times are looked at anew at least this often. */
+export const LOOK_AGAIN_MS = 5 * 60_000;
+
+function isBehind(db: Db, truckId: Id<"truck">, now: Instant): boolean {
+  const bench = benchOf(db, truckId);
+  if (bench === null || ordersIn(db, truckId, benchStates).length === 0) {
+    return false;
+  }
+  return (
+    bench.estimatedVersion !== bench.benchVersion || bench.estimatedAt === null || now - bench.estimatedAt >= LOOK_AGAIN_MS || now < bench.estimatedAt
+  );
+}
+
+/** How the bench is best run, and the times of every open order under it. */
+async function estimateAll({ db, seed, now }: ReestimateParts, truckId: Id<"truck">): Promise<BenchEstimate> {
+  const snapshot = benchSnapshot(db, truckId, now(), null);
+  const pace = learnedPace(db);
+  const { policy } = await inTurns(choosePolicyInSlices({ snapshot, pace, seed, incumbent: policyOnRecord(db, truckId) }));
+  const times = await inTurns(estimateInSlices({ snapshot, policy, pace, seed, samples: SAMPLES }));
+  return { snapshot, policy, times };
+}
+
+/** Cards with other times, the board where a promise changed, and the calls. */
+function postsOf(tx: Tx, truckId: Id<"truck">, { moved, slips }: Applied, now: Instant): readonly Post[] {
+  const board = slips.length > 0 ? benchPosts(tx, truckId, now) : [];
+  return [...moved.map((order) => orderPost(tx, order, now)), ...board, ...slipPosts(tx, slips, now)];
+}
+
+/**
+ * New times for every open order of the trucks whose bench has changed, or which nobody has looked at for a while: its own use case.
+ * Estimated in slices beside other work, put on record in one transaction, only while the bench is as it was estimated; else
+ * again, and after three times it waits for the next turn.
+ */
+export async function reestimate(parts: ReestimateParts): Promise<void> {
+  for (const { id: truckId } of allTrucks(parts.db)) {
+    for (let tried = 1; tried <= MOST_TRIES && isBehind(parts.db, truckId, parts.now()); tried += 1) {
+      const estimate = await estimateAll(parts, truckId);
+      write(parts.db, (tx) => {
+        if (benchVersion(tx, truckId) === estimate.snapshot.version) {
+          const applied = applyEstimate(tx, truckId, estimate);
+          keepPosts(tx, postsOf(tx, truckId, applied, estimate.snapshot.now), estimate.snapshot.now, parts.newMark);
+        }
+      });
+    }
+  }
+}
