@@ -1,4 +1,5 @@
 import type { Command } from "./chat/defineCommand.ts";
+import { bench } from "./commands/bench.ts";
 import { board } from "./commands/board.ts";
 import { calc } from "./commands/calc.ts";
 import { fill } from "./commands/fill.ts";
@@ -29,6 +30,7 @@ import { orderResume } from "./commands/orderResume.ts";
 import { orderRevise } from "./commands/orderRevise.ts";
 import { orderScratch } from "./commands/orderScratch.ts";
 import { owed } from "./commands/owed.ts";
+import { ready } from "./commands/ready.ts";
 import { settings } from "./commands/settings.ts";
 import { shiftOff } from "./commands/shiftOff.ts";
 import { shiftOn } from "./commands/shiftOn.ts";
@@ -80,6 +82,8 @@ export const commands: readonly Command[] = [
   orderBag,
   orderPrint,
   where,
+  ready,
+  bench,
   board,
   shiftOn,
   shiftOff,

@@ -51,9 +51,9 @@ function gamingOf(words: readonly Word[], plain: string, context: ReadingContext
   return bare ? null : { ask: "gaming", player: player.id, club };
 }
 
-/** `a driver for bram now, by 2:30?`: a club, a time and a question mark, and nothing that builds. */
-function asksReady(words: readonly Word[], asks: boolean, context: ReadingContext): boolean {
-  if (!asks) return false;
+/** `a driver for bram now, by 2:30?`: a club, a time and a question mark, and nothing that builds; as the order it would be. */
+function readyOf(words: readonly Word[], asks: boolean, context: ReadingContext): LiveQuestion | null {
+  if (!asks) return null;
   const timed = words.some(({ text }) => text === "by" || text === "now" || text === "before");
   const { club, player } = subjectOf(words, 0, context);
   const first = words[0]?.text ?? "";
@@ -61,7 +61,16 @@ function asksReady(words: readonly Word[], asks: boolean, context: ReadingContex
     ["a", "an", "can", "could", "how", "when", "is", "any", "one", "new"].includes(first) ||
     playersAt(words, 0, context.players) !== null ||
     clubAt(words, 0) !== null;
-  return timed && opens && club !== null && player !== null;
+  if (!timed || !opens || club === null || player === null) return null;
+  const by = words.findIndex(({ text }) => text === "by" || text === "before");
+  const when =
+    by < 0
+      ? "now"
+      : words
+          .slice(by)
+          .map(({ text }) => text)
+          .join(" ");
+  return { ask: "ready", text: `${player.name} ${club} ${when}` };
 }
 
 /** The question a message is, in the forms people ask; null when it is none. */
@@ -80,5 +89,5 @@ export function readQuestion(message: Message, context: ReadingContext): LiveQue
   const match = readMatchQuestion(words, asks, context);
   if (match !== null) return match;
   if (asksStock(message, context)) return { ask: "find", text: message.text.trim() };
-  return asksReady(words, asks, context) ? { ask: "not-yet", topic: "ready" } : null;
+  return readyOf(words, asks, context);
 }

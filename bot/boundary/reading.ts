@@ -89,7 +89,8 @@ export type LiveQuestion =
   /** What of the stock fits; the stock's own reader takes the text. */
   | { readonly ask: "find"; readonly text: string }
   | { readonly ask: "replenish" }
-  | { readonly ask: "not-yet"; readonly topic: "ready" };
+  /** When it would be ready, as the order it would be. */
+  | { readonly ask: "ready"; readonly text: string };
 
 export type MessageReading =
   /** Not for the bot: nobody is answered. */

@@ -19,6 +19,7 @@ export const help = defineCommand({
           "On an order: 57 make it d4 · hold 57 · scratch 57 · where 57",
           "Gauge: measured 57 loft 9.2 face 0.4 open swing d3 length 45 1/4",
           "Ask: what is quarrie gaming · where is toll's driver · what do we owe",
+          "When: /ready oxtoby driver by 14:30 · a driver for bram now, by 2:30?",
           "Stock: /stock lists what it does · under 9 true, left hand?",
           "Sums: /calc lists them · two more points, how much weight?",
         )

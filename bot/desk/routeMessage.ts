@@ -46,7 +46,7 @@ function routeQuestion(
     case "short":
       return { command: "fill", values: { view: "short" } };
     case "next":
-      return { command: "board", values: {} };
+      return { command: "bench", values: {} };
     case "calc":
       return { command: "calc", values: { view: question.view, text } };
     case "match":
@@ -62,7 +62,7 @@ function routeQuestion(
       return { command: "stock", values: { view: "find", text: question.text } };
     case "replenish":
       return { command: "stock", values: { view: "replenish" } };
-    case "not-yet":
-      return { command: "help", values: { about: question.topic } };
+    case "ready":
+      return { command: "ready", values: { text: question.text } };
   }
 }

@@ -85,7 +85,7 @@ export const questions: readonly Post[] = [
   ["what's in halloways bag?", { ask: "gaming", player: "Halloway" }],
   ["spec quarrie driver", { ask: "gaming", player: "Quarrie", club: "driver" }],
   ["quarrie 7 iron spec?", { ask: "gaming", player: "Quarrie", club: "7i" }],
-  ["a driver for bram now, by 2:30?", { ask: "not-yet", topic: "ready" }],
+  ["a driver for bram now, by 2:30?", { ask: "ready", text: "Bram Oxtoby driver by 2:30" }],
   ["under 9 true, left hand?", { ask: "find", text: "under 9 true, left hand?" }],
   ["two more points, how much weight?", { ask: "calc", view: "swing" }],
   ["how much lead for 2 points on tolls 7i?", { ask: "calc", view: "swing" }],
