@@ -1,6 +1,6 @@
 import { normalQuantile } from "../standardNormal.ts";
 
-/** From here on Stirling's series is good to 1e-11. */
+/** From here on Stirling's series is good to 1e-13. */
 const STIRLING_FROM = 15;
 
 /** ln Γ(a), a above 0: Stirling's series, reached by ln Γ(a) = ln Γ(a + 1) − ln a. */
@@ -9,7 +9,13 @@ function logGamma(a: number): number {
   let at = a;
   for (; at < STIRLING_FROM; at++) below += Math.log(at);
   const square = at * at;
-  return (at - 0.5) * Math.log(at) - at + 0.5 * Math.log(2 * Math.PI) + (1 / 12 - (1 / 360 - 1 / (1260 * square)) / square) / at - below;
+  return (
+    (at - 0.5) * Math.log(at) -
+    at +
+    0.5 * Math.log(2 * Math.PI) +
+    (1 / 12 - (1 / 360 - (1 / 1260 - 1 / (1680 * square)) / square) / square) / at -
+    below
+  );
 }
 
 /** Share of the gamma distribution below x over x times its density there: 1/a · (1 + x/(a+1) + x²/((a+1)(a+2)) + …). */
@@ -38,7 +44,7 @@ function firstGuess(shape: number, u: number, logGammaOfShape: number): number {
  * The value a gamma variate of scale 1 stays below with probability u.
  *
  * Newton's steps on ln P(a, x) over ln x, from Wilson and Hilferty's guess: relative error below 1e-8 for shapes from 1 to 10,000
- * and u from 1e-9 to 1 − 1e-9; above that shape the guess itself, good to 1e-6.
+ * and u from 1e-9 to 1 − 1e-6, 1e-5 up to 1 − 1e-9; above that shape the guess itself, good to 1e-6.
  *
  * @param shape - a, at least 1
  * @param u - probability, above 0 and below 1

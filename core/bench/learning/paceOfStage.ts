@@ -1,15 +1,16 @@
-import type { RouteStep } from "../benchTypes.ts";
-import { defaultSpreads, type Stage } from "../pace.ts";
+import { defaultSpreads } from "../pace.ts";
 import type { StageSeen } from "./presses.ts";
 import { stageMinutes } from "./stageMinutes.ts";
-import { stageParts, type Way } from "./stageParts.ts";
+import type { StagePart, Way } from "./stageParts.ts";
 
 /** Less than a quarter or more than four times the usual pace is a wrong press or a forgotten one. */
 const FASTEST = 0.25;
 const SLOWEST = 4;
 /** A time that is mostly waiting says less of the work than a step and a half: it is left alone. */
 const LEAST_TOLD = 1.5;
-const HALVINGS = 40;
+/** The search ends this near to the time seen, or after so many steps where the order of work jumps. */
+const NEAR_MIN = 1e-9;
+const MOST_STEPS = 60;
 
 /** √(Σm² + Σ(w·σ_wait/σ_step)²)/Σm of the steps m and the waits w that bound the time; infinite when no work does. */
 function spreadShareOf({ workMin, workSquares, waitSquares }: Way): number {
@@ -17,28 +18,32 @@ function spreadShareOf({ workMin, workSquares, waitSquares }: Way): number {
   return workMin > 0 ? Math.sqrt(workSquares + ratio ** 2 * waitSquares) / workMin : Number.POSITIVE_INFINITY;
 }
 
+/** The pace at which the stage takes the time seen: Newton's steps along the work that bounds it, halving where they leave the bracket. */
+function explaining(minutesAt: (pace: number) => Way, seenMin: number): { readonly pace: number; readonly way: Way } {
+  let low = FASTEST;
+  let high = SLOWEST;
+  let pace = 1;
+  let way = minutesAt(pace);
+  for (let step = 0; step < MOST_STEPS && Math.abs(seenMin - way.endMin) > NEAR_MIN; step++) {
+    if (way.endMin < seenMin) low = pace;
+    else high = pace;
+    const newton = pace + (seenMin - way.endMin) / way.workMin;
+    pace = newton > low && newton < high ? newton : (low + high) / 2;
+    way = minutesAt(pace);
+  }
+  return { pace, way };
+}
+
 /**
- * The pace of hands-on work that explains the time seen of a stage, by bisection; null when the time tells nothing of it.
+ * The pace of hands-on work that explains the time seen of a stage; null when the time tells nothing of it.
  *
- * @param clubs - the routes of the order's clubs
+ * @param clubs - the stage's parts of each club of the order
  * @param seenMin - minutes between the two presses
  */
-export function paceOfStage(
-  clubs: readonly (readonly RouteStep[])[],
-  stage: Stage,
-  seenMin: number,
-): Pick<StageSeen, "logPace" | "spreadShare"> | null {
-  const parts = clubs.map((route) => stageParts(route, stage));
-  const spreadShare = spreadShareOf(stageMinutes(parts, 1));
-  const minutesAt = (logPace: number): number => stageMinutes(parts, Math.exp(logPace)).endMin;
-  let low = Math.log(FASTEST);
-  let high = Math.log(SLOWEST);
-  if (spreadShare > LEAST_TOLD || seenMin < minutesAt(low) || seenMin > minutesAt(high)) return null;
-  for (let halving = 0; halving < HALVINGS; halving++) {
-    const middle = (low + high) / 2;
-    if (minutesAt(middle) < seenMin) low = middle;
-    else high = middle;
-  }
-  const logPace = (low + high) / 2;
-  return stageMinutes(parts, Math.exp(logPace)).workMin > 0 ? { logPace, spreadShare } : null;
+export function paceOfStage(clubs: readonly (readonly StagePart[])[], seenMin: number): Pick<StageSeen, "logPace" | "spreadShare"> | null {
+  const minutesAt = (pace: number): Way => stageMinutes(clubs, pace);
+  const spreadShare = spreadShareOf(minutesAt(1));
+  if (spreadShare > LEAST_TOLD || seenMin < minutesAt(FASTEST).endMin || seenMin > minutesAt(SLOWEST).endMin) return null;
+  const { pace, way } = explaining(minutesAt, seenMin);
+  return way.workMin > 0 ? { logPace: Math.log(pace), spreadShare } : null;
 }

@@ -28,10 +28,17 @@ function beginWaits(parts: readonly StagePart[]): void {
 
 /** What is worked next: the same kind as just now where that saves setting up, else the first in line that can be; else what can be soonest. */
 function nextPart(parts: readonly StagePart[], hands: Way, last: StagePart | null): StagePart | null {
-  const open = parts.filter((part) => !part.isWait && part.way === null && part.before.every(({ way }) => way !== null));
-  const now = open.filter((part) => readyWay(part).endMin <= hands.endMin);
-  const [soonest] = open.toSorted((one, other) => readyWay(one).endMin - readyWay(other).endMin);
-  return now.find((part) => part.setUpMin > 0 && part.kind === last?.kind) ?? now[0] ?? soonest ?? null;
+  let first: StagePart | null = null;
+  let firstMin = Number.POSITIVE_INFINITY;
+  for (const part of parts) {
+    if (part.isWait || part.way !== null || part.before.some(({ way }) => way === null)) continue;
+    const fromMin = Math.max(hands.endMin, readyWay(part).endMin);
+    if (fromMin === hands.endMin && part.setUpMin > 0 && part.kind === last?.kind) return part;
+    if (fromMin >= firstMin) continue;
+    first = part;
+    firstMin = fromMin;
+  }
+  return first;
 }
 
 /**

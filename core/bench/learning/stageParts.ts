@@ -37,42 +37,45 @@ function meanWaitMin({ medianMin, floorMin }: RouteStep): number {
 
 /**
  * The stage each step holds up: hands-on work its own, a wait the first that cannot end without it. Done is pressed when the
- * measuring can begin, so that what measuring waits for belongs to `toDone`.
+ * measuring can begin, so that what measuring waits for belongs to `toDone`. Null holds up nothing, such as the walk.
  */
-function stageHeldUp(route: readonly RouteStep[]): readonly number[] {
-  const own = stagesOf(route).map((stage) => (stage === null ? null : stages.indexOf(stage)));
-  const before = predecessorPlaces(route);
-  const heldUp = route.map((_, place) => own[place] ?? Number.POSITIVE_INFINITY);
-  for (const place of workableOrder(route).toReversed()) {
-    const reached = route[place]?.kind === "measure" ? stages.indexOf("toDone") : (heldUp[place] ?? Number.POSITIVE_INFINITY);
+function stagesHeldUp(route: readonly RouteStep[], before: readonly (readonly number[])[], order: readonly number[]): readonly (Stage | null)[] {
+  const own = stagesOf(route);
+  const heldUp = own.map((stage) => (stage === null ? stages.length : stages.indexOf(stage)));
+  for (const place of order.toReversed()) {
+    const reached = route[place]?.kind === "measure" ? stages.indexOf("toDone") : (heldUp[place] ?? stages.length);
     for (const earlier of before[place] ?? []) {
       if (own[earlier] === null) heldUp[earlier] = Math.min(heldUp[earlier] ?? reached, reached);
     }
   }
-  return heldUp;
+  return heldUp.map((at) => stages[at] ?? null);
 }
 
 /**
- * The parts of one club's route that fall into a stage, each after all it waits for. What lies before the stage is done; a wait for it
- * begins with the stage's first press.
+ * The parts of one club's route stage by stage, each after all it waits for. What lies before a stage is done; a wait for it begins
+ * with the stage's first press.
  *
  * @throws {DomainError} `route-has-a-cycle` when steps wait for each other
  */
-export function stageParts(route: readonly RouteStep[], stage: Stage): readonly StagePart[] {
-  const heldUp = stageHeldUp(route);
+export function stageParts(route: readonly RouteStep[]): Readonly<Record<Stage, readonly StagePart[]>> {
   const before = predecessorPlaces(route);
-  const parts = new Map<number, StagePart>();
-  for (const place of workableOrder(route)) {
-    const step = route[place];
-    if (step === undefined || heldUp[place] !== stages.indexOf(stage)) continue;
-    parts.set(place, {
-      kind: step.kind,
-      isWait: step.unattended,
-      minutes: step.unattended ? meanWaitMin(step) : step.medianMin,
-      setUpMin: step.setUpMin ?? 0,
-      before: (before[place] ?? []).flatMap((earlier) => parts.get(earlier) ?? []),
-      way: null,
-    });
-  }
-  return [...parts.values()];
+  const order = workableOrder(route);
+  const heldUp = stagesHeldUp(route, before, order);
+  const partsOf = (stage: Stage): readonly StagePart[] => {
+    const parts = new Map<number, StagePart>();
+    for (const place of order) {
+      const step = route[place];
+      if (step === undefined || heldUp[place] !== stage) continue;
+      parts.set(place, {
+        kind: step.kind,
+        isWait: step.unattended,
+        minutes: step.unattended ? meanWaitMin(step) : step.medianMin,
+        setUpMin: step.setUpMin ?? 0,
+        before: (before[place] ?? []).flatMap((earlier) => parts.get(earlier) ?? []),
+        way: null,
+      });
+    }
+    return [...parts.values()];
+  };
+  return { toGlue: partsOf("toGlue"), toDone: partsOf("toDone"), check: partsOf("check") };
 }

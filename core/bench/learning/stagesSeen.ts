@@ -6,6 +6,7 @@ import { checkedRoute } from "../checkedBench.ts";
 import type { Stage } from "../pace.ts";
 import { paceOfStage } from "./paceOfStage.ts";
 import { type BenchPress, type PressedOrder, type PressKind, pressKinds, type StageSeen } from "./presses.ts";
+import { stageParts } from "./stageParts.ts";
 
 const MS_PER_MIN = 60_000;
 const MOST = 1_000_000;
@@ -61,7 +62,7 @@ const interruptions: readonly PressKind[] = ["pause", "resume", "handBack"];
  * - x lies within a quarter and four: else a press was forgotten, made up for at supper, or wrong;
  * - work bounds the time enough: waits are never learned, and a stage that is planned to be mostly waiting tells nothing.
  *
- * A missing press is normal: only the stages that it bounds are not seen. ln x is good to 1e-11.
+ * A missing press is normal: only the stages that it bounds are not seen. T(x) is met to 1e-9 minutes.
  *
  * @param orders - the orders with the routes they were built by, in minutes
  * @param presses - all presses of the shop in epoch ms, in any order
@@ -77,6 +78,7 @@ export function stagesSeen(orders: readonly PressedOrder[], presses: readonly Be
   return orders.flatMap((one) => {
     const { order, work, clubs } = one;
     const own = ofOrder.get(order) ?? [];
+    const parts = own.length < 2 ? [] : clubs.map(stageParts);
     return boundsOf(one).flatMap(({ stage, from, to }): readonly StageSeen[] => {
       const begun = own.find(({ press }) => press === from);
       const ended = own.find(({ press }) => press === to);
@@ -86,7 +88,10 @@ export function stagesSeen(orders: readonly PressedOrder[], presses: readonly Be
       const interrupted = own.some((press) => interruptions.includes(press.press) && between(press));
       const inOneStretch = open.some((hours) => hours.from <= begun.at && ended.at <= hours.to);
       if (elsewhere || interrupted || !inOneStretch) return [];
-      const told = paceOfStage(clubs, stage, (ended.at - begun.at) / MS_PER_MIN);
+      const told = paceOfStage(
+        parts.map((club) => club[stage]),
+        (ended.at - begun.at) / MS_PER_MIN,
+      );
       return told === null ? [] : [{ order, work, stage, ...told }];
     });
   });
