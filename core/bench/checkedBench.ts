@@ -60,7 +60,7 @@ export function checkedDraw({ spreads, learned }: Pace, seed: number, sample: nu
   for (const { mean, kappa, alpha, beta } of learned) {
     inRange(mean, { field: "mean", unit: "", min: -5, max: 5 });
     inRange(kappa, { field: "kappa", unit: "", min: 1e-6 });
-    inRange(alpha, { field: "alpha", unit: "", min: 1e-6 });
+    inRange(alpha, { field: "alpha", unit: "", min: 1 });
     inRange(beta, { field: "beta", unit: "", min: 0 });
   }
   wholeNumber(seed, { field: "seed", min: Number.MIN_SAFE_INTEGER, max: Number.MAX_SAFE_INTEGER });

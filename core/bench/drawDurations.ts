@@ -16,12 +16,21 @@ const LEARNED = -1;
 /** Past four times its usual time a stage tells of a press that was forgotten, not of a slow day. */
 const MOST_TOLD = Math.log(4);
 
+const nameOf = ({ work, stage }: Pick<StagePace, "work" | "stage">): string => `${work}/${stage}`;
+
+/** A whole number of a name, so that a stage keeps its luck whatever else is learned (FNV-1a, public domain). */
+function numberOf(name: string): number {
+  let hash = 0x811c9dc5;
+  for (let at = 0; at < name.length; at++) hash = Math.imul(hash ^ name.charCodeAt(at), 0x01000193);
+  return hash;
+}
+
 /** The paces of one sample, drawn once for all jobs: what is not known of a stage is not known of any of its jobs. */
-function drawPaces(pace: Pace, seed: number, sample: number): ReadonlyMap<string, StepPace> {
+function drawPaces(learned: Pace["learned"], seed: number, sample: number): ReadonlyMap<string, StepPace> {
   return new Map(
-    pace.learned.map((stage: StagePace, at) => {
-      const uniform = jobStream({ seed, sample, order: LEARNED, job: at });
-      return [`${stage.work}/${stage.stage}`, drawStage(stage, uniform(), uniform())];
+    learned.map((stage) => {
+      const uniform = jobStream({ seed, sample, order: LEARNED, job: numberOf(nameOf(stage)) });
+      return [nameOf(stage), drawStage(stage, uniform(), uniform())];
     }),
   );
 }
@@ -74,7 +83,8 @@ function drawPace(
  */
 export function drawDurations(model: BenchModel, pace: Pace, seed: number, sample: number): void {
   const { spreads } = pace;
-  const learned = drawPaces(pace, seed, sample);
+  const onBench = pace.learned.filter(({ work }) => model.jobs.some(({ source }) => source.work === work));
+  const learned = drawPaces(onBench, seed, sample);
   const fixed: StepPace = { location: 0, spread: spreads.step };
   for (const job of model.jobs) {
     const uniform = jobStream({ seed, sample, order: job.source.order, job: job.source.job });

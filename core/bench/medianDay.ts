@@ -1,5 +1,6 @@
 import { type ScheduledStep, simulateOnce } from "./benchSimulation.ts";
 import type { BenchSnapshot } from "./benchTypes.ts";
+import { checkedDraw } from "./checkedBench.ts";
 import type { Pace } from "./pace.ts";
 import type { Policy } from "./policy.ts";
 
@@ -17,5 +18,6 @@ const medians = ({ learned }: Pace): Pace => ({
  * @throws {DomainError} as `simulateOnce`
  */
 export function medianDay(question: { readonly snapshot: BenchSnapshot; readonly policy: Policy; readonly pace: Pace }): readonly ScheduledStep[] {
+  checkedDraw(question.pace, 0, 0);
   return simulateOnce({ ...question, pace: medians(question.pace), seed: 0, sample: 0 });
 }

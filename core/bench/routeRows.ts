@@ -41,6 +41,9 @@ const stationOf: Readonly<Record<StepKind, Station>> = {
   inspect: "bench",
 };
 
+/** Every step there is. */
+export const stepKinds = Object.keys(stationOf) as readonly StepKind[];
+
 /**
  * The way out of the truck, last in every route. Whoever collects the club walks, so that no technician is taken.
  */

@@ -1,5 +1,5 @@
 import * as core from "../../core/index.ts";
-import { benchJob, benchWith, now, routeOfSteps, work } from "./bench/benchBuilders.ts";
+import { benchJob, benchWith, inMinutes, now, routeOfSteps, work } from "./bench/benchBuilders.ts";
 import { someClub, someHead, someHeadModel, someParts, someSleeve, someTarget } from "./buildSheet/someParts.ts";
 import { somePiece } from "./buildSheet/somePieces.ts";
 import { driver as checkDriver, clubWithOwnInertia, componentsOfRow } from "./club/checkClubs.ts";
@@ -53,6 +53,7 @@ const planQuestion = {
   allowances: core.defaultAllowances,
   tolerances: core.defaultSelectionTolerances,
 } as Parameters<typeof core.planClub>[0];
+const activity = { durationMs: 1, demands: [1], before: [], releaseMs: 0, due: { dueMs: 2, weight: 1 }, byHand: true, underWay: false, group: 0 };
 const pace: core.Pace = {
   spreads: core.defaultSpreads,
   learned: [{ work: "build driver", stage: "toDone", mean: 0.1, kappa: 4, alpha: 5, beta: 0.3 }],
@@ -295,6 +296,29 @@ export const examples: Readonly<Record<string, readonly unknown[]>> = {
   ],
 
   inSeries: [routeOfSteps(work("cut", 2))],
+  assumedProgress: [[benchJob(1, routeOfSteps(work("cut", 2)))], [{ from: now, to: inMinutes(1) }], null, inMinutes(1)],
+  checkedRoutes: [core.defaultRoutes.turn],
+  choosePolicy: [{ snapshot, pace, seed: 1, scenarios: 2, schedules: 3, incumbent: null, marginShare: 0.05 }],
+  choosePolicyInSlices: [{ snapshot, pace, seed: 1, scenarios: 2, schedules: 3, incumbent: null }, 1],
+  drawStage: [{ work: "build driver", stage: "toDone", mean: 0.1, kappa: 4, alpha: 5, beta: 0.3 }, 0.5, 0.5],
+  learnPace: [[{ order: core.id(1), work: "build driver", stage: "toGlue", logPace: 0.1, spreadShare: 0.5 }], core.defaultSpreads],
+  stagesSeen: [
+    [{ order: core.id(1), work: "build driver", clubs: [[work("cut", 2)]] }],
+    [
+      { order: core.id(1), press: "start", person: core.id(1), at: now },
+      { order: core.id(1), press: "done", person: core.id(1), at: inMinutes(2) },
+    ],
+    [{ from: now, to: inMinutes(60) }],
+  ],
+  medianDay: [{ snapshot, policy: core.defaultPolicy, pace }],
+  nextWork: [{ snapshot, policy: core.defaultPolicy, pace }],
+  planProject: [
+    { activities: [activity], capacities: [1], open: null },
+    { schedules: 2, seed: 1, goal: "makespan" },
+  ],
+  planInSlices: [{ activities: [activity], capacities: [1], open: null }, { schedules: 2, seed: 1, goal: "makespan" }, 1],
+  promiseRecord: [[{ promiseAt: inMinutes(25), likelyAt: inMinutes(20), inHandAt: inMinutes(22) }]],
+  wilsonInterval: [9, 10, 0.9],
   estimateInSlices: [{ snapshot, pace, seed: 1, samples: 4 }, 2],
   readyTimes: [{ snapshot, pace, seed: 1, samples: 4 }],
   simulateOnce: [{ snapshot, policy: core.defaultPolicy, pace, seed: 1, sample: 0 }],

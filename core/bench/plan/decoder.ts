@@ -6,6 +6,7 @@ export class Decoder {
   readonly size: number;
   readonly after: readonly (readonly number[])[];
   private readonly before: readonly (readonly number[])[];
+  private readonly underWay: readonly number[];
   private readonly project: Project;
   private readonly timeline: Timeline;
   private readonly waiting: Int32Array;
@@ -18,7 +19,8 @@ export class Decoder {
     this.waiting = new Int32Array(this.size);
     this.eligible = new Int32Array(this.size);
     const after: number[][] = project.activities.map(() => []);
-    this.before = project.activities.map(({ before }) => [...new Set(before)]);
+    this.before = project.activities.map(({ before, underWay }) => (underWay ? [] : [...new Set(before)]));
+    this.underWay = project.activities.flatMap(({ underWay }, at) => (underWay ? [at] : []));
     this.before.forEach((earlier, at) => {
       for (const one of earlier) after[one]?.push(at);
     });
@@ -51,8 +53,8 @@ export class Decoder {
   }
 
   /**
-   * The same from the end: each activity as late as it fits, counted backwards from the end of the project. Without release times and
-   * opening hours only.
+   * The same from the end: each activity as late as it fits, counted backwards from the end of the project. Without release times,
+   * opening hours and activities under way only.
    */
   backward(keys: Float64Array, endsBeforeMs: Float64Array): number {
     return this.generate(keys, endsBeforeMs, true);
@@ -61,13 +63,20 @@ export class Decoder {
   private generate(keys: Float64Array, startsMs: Float64Array, reversed: boolean): number {
     const { activities } = this.project;
     const { waiting, eligible } = this;
+    const earlierOf = reversed ? this.after : this.before;
+    const laterOf = reversed ? this.before : this.after;
     this.timeline.clear();
-    let count = 0;
-    for (let at = 0; at < this.size; at++) {
-      waiting[at] = (reversed ? this.after : this.before)[at]!.length;
-      if (waiting[at] === 0) eligible[count++] = at;
-    }
     let lastMs = 0;
+    for (let at = 0; at < this.size; at++) waiting[at] = earlierOf[at]!.length;
+    for (const at of this.underWay) {
+      const { durationMs, demands } = activities[at]!;
+      startsMs[at] = 0;
+      this.timeline.take(0, durationMs, demands);
+      lastMs = Math.max(lastMs, durationMs);
+      for (const next of laterOf[at]!) waiting[next]! -= 1;
+    }
+    let count = 0;
+    for (let at = 0; at < this.size; at++) if (waiting[at] === 0 && !activities[at]!.underWay) eligible[count++] = at;
     while (count > 0) {
       let best = 0;
       for (let i = 1; i < count; i++) {
@@ -78,15 +87,14 @@ export class Decoder {
       eligible[best] = eligible[--count]!;
       const { durationMs, demands, releaseMs } = activities[at]!;
       let fromMs = reversed ? 0 : releaseMs;
-      for (const earlier of (reversed ? this.after : this.before)[at]!)
-        fromMs = Math.max(fromMs, startsMs[earlier]! + activities[earlier]!.durationMs);
+      for (const earlier of earlierOf[at]!) fromMs = Math.max(fromMs, startsMs[earlier]! + activities[earlier]!.durationMs);
       const startMs = Number.isFinite(fromMs) ? this.fit(at, fromMs) : fromMs;
       startsMs[at] = startMs;
       if (Number.isFinite(startMs)) {
         this.timeline.take(startMs, durationMs, demands);
         lastMs = Math.max(lastMs, startMs + durationMs);
       }
-      for (const next of (reversed ? this.before : this.after)[at]!) {
+      for (const next of laterOf[at]!) {
         waiting[next]! -= 1;
         if (waiting[next] === 0) eligible[count++] = next;
       }

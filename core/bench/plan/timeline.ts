@@ -42,6 +42,7 @@ export class Timeline {
 
   /** The earliest moment from one on at which the demands fit for a whole duration. */
   earliest(fromMs: number, durationMs: number, demands: readonly number[]): number {
+    if (durationMs <= 0) return fromMs;
     let startMs = fromMs;
     for (let segment = this.segmentAt(startMs); segment < this.count; segment++) {
       if (this.times[segment]! >= startMs + durationMs) break;
