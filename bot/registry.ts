@@ -31,6 +31,7 @@ import { orderRevise } from "./commands/orderRevise.ts";
 import { orderScratch } from "./commands/orderScratch.ts";
 import { owed } from "./commands/owed.ts";
 import { ready } from "./commands/ready.ts";
+import { routes } from "./commands/routes.ts";
 import { settings } from "./commands/settings.ts";
 import { shiftOff } from "./commands/shiftOff.ts";
 import { shiftOn } from "./commands/shiftOn.ts";
@@ -97,5 +98,6 @@ export const commands: readonly Command[] = [
   stock,
   calc,
   settings,
+  routes,
   help,
 ];

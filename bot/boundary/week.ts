@@ -1,4 +1,5 @@
 import type { Bag } from "../../core/bag/specClub.ts";
+import type { Skill } from "../../core/bench/benchTypes.ts";
 import type { GripModel, HeadModel, ShaftModel, ShaftPiece, SleeveModel, WeightModel } from "../../core/buildSheet/parts.ts";
 import type { Bend } from "../../core/head/afterBend.ts";
 import type { Hand, Instant, OrderKind } from "../../core/kinds.ts";
@@ -14,6 +15,8 @@ export interface Week {
     readonly zone: string;
     readonly lengthUnit: "in" | "mm";
     readonly truck: string | null;
+    /** What they may do at its bench beside what everybody may; null is the usual. */
+    readonly skills: readonly Skill[] | null;
   }[];
   readonly trucks: readonly { readonly name: string }[];
   readonly channels: readonly {

@@ -23,12 +23,7 @@ export const bench = defineCommand({
       case "board":
         return boardView(context, truck);
       case "record":
-        return reply(
-          recordCard(
-            context.read((reader) => promiseRecordFacts(reader, truck)),
-            context.now,
-          ),
-        );
+        return reply(recordCard(context.read((reader) => promiseRecordFacts(reader, truck, context.now))));
       case "next": {
         const facts = context.read((reader) => nextFacts(reader, truck, context.now));
         return facts.technicians.length === 0

@@ -1,9 +1,7 @@
 import { z } from "zod";
-import { benchStates, ordersIn } from "../../db/repositories/orders.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
-import { orderFacts } from "../operations/orderFacts.ts";
-import { boardCard } from "../replies/boardCard.ts";
-import { note, reply } from "../replies/card.ts";
+import { boardView } from "../flows/boardView.ts";
+import { benchNotes } from "../replies/benchCard.ts";
 
 export const board = defineCommand({
   name: "board",
@@ -12,12 +10,5 @@ export const board = defineCommand({
   roles: ["rep", "technician", "lead"],
   audience: "asker",
   input: z.object({}),
-  run: async (_input, context) => {
-    const { truck } = context.actor;
-    if (truck === null) {
-      return note("refusal", "This channel has no truck", "attention", "Ask in a truck's channel.");
-    }
-    const rows = context.read((reader) => ordersIn(reader, truck, [...benchStates, "ready"]).map((order) => orderFacts(reader, order, context.now)));
-    return reply(boardCard(rows, context.now));
-  },
+  run: async (_input, context) => (context.actor.truck === null ? benchNotes.noTruck() : boardView(context, context.actor.truck)),
 });

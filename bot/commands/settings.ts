@@ -1,51 +1,69 @@
 import { z } from "zod";
-import { defaultCheckTolerances } from "../../core/bag/checkTolerances.ts";
-import { defaultSelectionTolerances } from "../../core/selection/selectionTolerances.ts";
+import { touchBench } from "../../db/repositories/orders.ts";
 import { setNumber } from "../../db/repositories/settings.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
-import { checkTolerances, selectionTolerances, tolerancePrefixes } from "../operations/shopTolerances.ts";
+import { settingsInForce } from "../operations/settingsInForce.ts";
+import { tolerancePrefixes } from "../operations/shopTolerances.ts";
 import { reply } from "../replies/card.ts";
-import { settingFaultNote, settingNotes, settingsCard, settingWords } from "../replies/settingsCard.ts";
+import { type SettingWords, settingFaultNote, settingNotes, settingsCard, settingWords, valueInForce } from "../replies/settingsCard.ts";
 
-/** Any tolerance lies between what no gauge can tell and what nobody would call near. */
-const LEAST = 0.01;
-const MOST = 100;
+/** What can be: a tolerance between what no gauge can tell and what nobody would call near, whole places, waits of a week. */
+const limits: Readonly<Record<SettingWords["of"], (value: number) => boolean>> = {
+  choosing: (value) => value >= 0.01 && value <= 100,
+  checking: (value) => value >= 0.01 && value <= 100,
+  wait: (value) => value >= 0 && value <= 10_080,
+  station: (value) => Number.isInteger(value) && value >= 0 && value <= 9,
+};
+
+/** Where a setting is kept; stations are a truck's own. */
+function keptAs({ of, quantity }: SettingWords, truck: number | null): string {
+  switch (of) {
+    case "choosing":
+    case "checking":
+      return `${tolerancePrefixes[of]}.${quantity}`;
+    case "wait":
+      return `floor.${quantity}`;
+    case "station":
+      return `stations.${truck ?? ""}.${quantity}`;
+  }
+}
 
 export const settings = defineCommand({
   name: "settings",
-  summary: "The shop's tolerances: alone it lists them, with a name and a value the lead changes one",
+  summary: "Tolerances, waits, stations: alone it lists them, with a name and a value the lead changes one",
   options: [
-    { name: "name", summary: "Such as: choosing-loft, checking-swing", required: false },
+    { name: "name", summary: "Such as: choosing-loft, checking-swing, waits-glue", required: false },
     { name: "value", summary: "A number in the unit shown, or default", required: false },
   ],
   roles: ["rep", "technician", "lead"],
   audience: "asker",
   input: z.object({ name: z.string().max(40).optional(), value: z.string().max(20).optional() }),
   run: async ({ name, value }, context) => {
-    const { person, roles } = context.actor;
-    const choosing = context.read(selectionTolerances);
-    const checking = context.read(checkTolerances);
+    const { person, roles, truck } = context.actor;
+    const before = context.read((reader) => settingsInForce(reader, truck));
     if (name === undefined || value === undefined) {
-      return reply(settingsCard(choosing, checking));
+      return reply(settingsCard(before));
     }
     const known = settingWords.find(({ written }) => written === name.trim().toLowerCase().replace(/\s+/g, "-"));
-    if (known === undefined) {
+    if (known === undefined || (known.of === "station" && truck === null)) {
       return settingFaultNote("unknown", name);
     }
     if (!roles.includes("lead") || person === null) {
       return settingFaultNote("lead-only", name);
     }
     const number = value.trim().toLowerCase() === "default" ? null : Number(value.replace(",", "."));
-    if (number !== null && !(number >= LEAST && number <= MOST)) {
+    if (number !== null && (value.trim() === "" || !limits[known.of](number))) {
       return settingFaultNote("out-of-range", value);
     }
-    const before = known.of === "choosing" ? choosing[known.quantity] : checking[known.quantity].tolerance;
-    const after = number ?? (known.of === "choosing" ? defaultSelectionTolerances[known.quantity] : defaultCheckTolerances[known.quantity].tolerance);
     return context.commit((tx) => {
-      setNumber(tx, `${tolerancePrefixes[known.of]}.${known.quantity}`, number, { personId: person, at: context.now });
+      setNumber(tx, keptAs(known, truck), number, { personId: person, at: context.now });
+      if (known.of === "station" && truck !== null) {
+        touchBench(tx, truck);
+      }
+      const [was, is] = [before, settingsInForce(tx, truck)].map((inForce) => valueInForce(known, inForce));
       return {
-        reply: settingNotes.changed(known, before, after),
-        changes: [{ action: "setting.change", subject: `setting:${known.of}.${known.quantity}`, before, after }],
+        reply: settingNotes.changed(known, was ?? 0, is ?? 0),
+        changes: [{ action: "setting.change", subject: `setting:${known.of}.${known.quantity}`, before: was ?? null, after: is ?? null }],
         posts: [],
       };
     });

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { shiftFlow } from "../flows/shiftFlow.ts";
-import { signOn } from "../operations/crew.ts";
+import { shiftOf, signOn, technicianAt } from "../operations/crew.ts";
 import { shiftNotes } from "../replies/shiftNotes.ts";
 
 export const shiftOn = defineCommand({
@@ -13,7 +13,8 @@ export const shiftOn = defineCommand({
   input: z.object({ person: z.string().max(60).optional() }),
   run: async ({ person }, context) =>
     shiftFlow(context, "shift.on", person, (tx, who) => {
-      signOn(tx, who.truck, who.id);
-      return { reply: shiftNotes.on(who.name), after: "on" };
+      const before = technicianAt(tx, who.truck, who.id);
+      signOn(tx, who.truck, who.id, context.now);
+      return { reply: shiftNotes.on(who.name), changed: true, before: shiftOf(before, context.now), after: "on" };
     }),
 });

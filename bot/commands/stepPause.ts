@@ -1,14 +1,14 @@
 import { z } from "zod";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { orderInput, orderOption } from "../flows/orderOptions.ts";
-import { restFlow } from "../flows/restFlow.ts";
+import { liesInput, liesOption, restFlow } from "../flows/restFlow.ts";
 
 export const stepPause = defineCommand({
   name: "step pause",
   summary: "Work on an order rests; it stays with you",
-  options: [orderOption],
+  options: [orderOption, liesOption],
   roles: ["technician", "lead"],
   audience: "asker",
-  input: z.object(orderInput),
+  input: z.object({ ...orderInput, ...liesInput }),
   run: async (input, context) => restFlow(context, "pause", input),
 });

@@ -9,5 +9,5 @@ export const stepSkip = defineCommand({
   roles: ["technician", "lead"],
   audience: "asker",
   input: reworkInput,
-  run: async (input, context) => reworkFlow(context, "skip", input, (tx, order, wish) => skipStep(tx, order, wish, context.now)),
+  run: async (input, context) => reworkFlow(context, "skip", input, skipStep),
 });

@@ -1,7 +1,7 @@
 import { type OrderRow, orderById } from "../../db/repositories/orders.ts";
 import type { Tx } from "../../db/write.ts";
 import type { Context } from "../chat/context.ts";
-import type { Reply } from "../chat/types.ts";
+import type { Json, Reply } from "../chat/types.ts";
 import { staleNote } from "../replies/orderNotes.ts";
 import { findOrder } from "./findOrder.ts";
 import { orderPosts } from "./orderPosts.ts";
@@ -11,6 +11,8 @@ export interface OrderChange {
   readonly order: OrderRow;
   readonly reply: Reply | null;
   readonly changed: boolean;
+  /** What the record says of the change beside the order's state. */
+  readonly detail?: { readonly [name: string]: Json };
 }
 
 /**
@@ -39,14 +41,15 @@ export function changeOrderFlow(
       return { reply: done.reply, changes: [], posts: [] };
     }
     const after = orderById(tx, order.id) ?? done.order;
+    const isExpected = order.expectedAt !== after.expectedAt;
     return {
       reply: done.reply,
       changes: [
         {
           action,
           subject: `order:${order.id}`,
-          before: { state: order.state, held: order.heldReason },
-          after: { state: after.state, held: after.heldReason },
+          before: { state: order.state, held: order.heldReason, ...(isExpected ? { expectedAt: order.expectedAt } : {}) },
+          after: { state: after.state, held: after.heldReason, ...(isExpected ? { expectedAt: after.expectedAt } : {}), ...done.detail },
           player: order.playerId,
         },
       ],

@@ -12,7 +12,7 @@ export function moveFlow(
   input: { readonly order: string; readonly version: number | null; readonly reason: string | null; readonly till?: Instant | null },
 ): Reply | null {
   return changeOrderFlow(context, input.order, input.version, `order.${move}`, (tx, order) => {
-    const moved = moveOrder(tx, order, move, input.reason, input.till ?? null);
+    const moved = moveOrder(tx, order, move, { reason: input.reason, till: input.till ?? null, now: context.now });
     return { order: moved.order, changed: moved.kind === "moved", reply: movedNote(move, moved) };
   });
 }

@@ -22,9 +22,18 @@ export interface ReestimateParts {
   readonly seed: number;
   readonly now: () => Instant;
   readonly newMark: () => PostMark;
+  /** How much is simulated; left out, what promises are made with. */
+  readonly effort?: Effort;
 }
 
-const SAMPLES = 500;
+/** How many days are simulated for the times, how many for the choice of the policy, and how many plans are tried. */
+export interface Effort {
+  readonly samples: number;
+  readonly scenarios: number;
+  readonly schedules: number;
+}
+
+const fullEffort: Effort = { samples: 500, scenarios: 30, schedules: 200 };
 const MOST_TRIES = 3;
 /** While orders are open their times are looked at anew at least this often. */
 export const LOOK_AGAIN_MS = 5 * 60_000;
@@ -40,11 +49,13 @@ function isBehind(db: Db, truckId: Id<"truck">, now: Instant): boolean {
 }
 
 /** How the bench is best run, and the times of every open order under it. */
-async function estimateAll({ db, seed, now }: ReestimateParts, truckId: Id<"truck">): Promise<BenchEstimate> {
+async function estimateAll({ db, seed, now, effort = fullEffort }: ReestimateParts, truckId: Id<"truck">): Promise<BenchEstimate> {
   const snapshot = benchSnapshot(db, truckId, now(), null);
   const pace = learnedPace(db);
-  const { policy } = await inTurns(choosePolicyInSlices({ snapshot, pace, seed, incumbent: policyOnRecord(db, truckId) }));
-  const times = await inTurns(estimateInSlices({ snapshot, policy, pace, seed, samples: SAMPLES }));
+  const { policy } = await inTurns(
+    choosePolicyInSlices({ snapshot, pace, seed, scenarios: effort.scenarios, schedules: effort.schedules, incumbent: policyOnRecord(db, truckId) }),
+  );
+  const times = await inTurns(estimateInSlices({ snapshot, policy, pace, seed, samples: effort.samples }));
   return { snapshot, policy, times };
 }
 

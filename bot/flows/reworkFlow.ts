@@ -32,13 +32,17 @@ export function reworkFlow(
   input: z.infer<typeof reworkInput>,
   work: (tx: Tx, order: OrderRow, wish: ReworkWish) => Reworked,
 ): Reply | null {
+  const { person } = context.actor;
+  if (person === null) {
+    throw new Error("a press has a person");
+  }
   const step = readStepKind(input.step);
   if (step === null) {
     return unknownStepNote(input.step, stepNames);
   }
   const club = input.club === null ? null : readClubName(input.club);
   return changeOrderFlow(context, input.order, input.version, `step.${what}`, (tx, order) => {
-    const done = work(tx, order, { step, club, reason: input.reason });
-    return { order: done.order, changed: done.kind === "reworked", reply: reworkedNote(what, done) };
+    const done = work(tx, order, { step, club, reason: input.reason, personId: person, now: context.now });
+    return { order: done.order, changed: done.kind === "reworked", reply: reworkedNote(what, done), detail: { step, club, reason: input.reason } };
   });
 }

@@ -1,7 +1,7 @@
 import type { Id } from "../../core/kinds.ts";
 import { peopleNamed, personName } from "../../db/repositories/people.ts";
 import type { Tx } from "../../db/write.ts";
-import type { Context } from "../chat/context.ts";
+import type { Context, Post } from "../chat/context.ts";
 import type { Json, Reply } from "../chat/types.ts";
 import { shiftNotes } from "../replies/shiftNotes.ts";
 import { benchPosts } from "./benchPosts.ts";
@@ -12,13 +12,12 @@ interface OnShift {
   readonly truck: Id<"truck">;
 }
 
+type ShiftChange =
+  | { readonly reply: Reply; readonly changed: false }
+  | { readonly reply: Reply; readonly changed: true; readonly before: Json; readonly after: Json; readonly posts?: readonly Post[] };
+
 /** Somebody's hours or skills at the channel's truck change: one's own, or anybody's when the lead says so. */
-export function shiftFlow(
-  context: Context,
-  action: string,
-  written: string | undefined,
-  work: (tx: Tx, who: OnShift) => { readonly reply: Reply; readonly after: Json },
-): Reply | null {
+export function shiftFlow(context: Context, action: string, written: string | undefined, work: (tx: Tx, who: OnShift) => ShiftChange): Reply | null {
   const { truck, person, roles } = context.actor;
   if (truck === null || person === null) {
     return shiftNotes.noTruck();
@@ -36,7 +35,12 @@ export function shiftFlow(
     return shiftNotes.leadOnly(who.name);
   }
   return context.commit((tx) => {
-    const { reply, after } = work(tx, { ...who, truck });
-    return { reply, changes: [{ action, subject: `person:${who.id}`, before: null, after }], posts: benchPosts(tx, truck, context.now) };
+    const done = work(tx, { ...who, truck });
+    if (!done.changed) {
+      return { reply: done.reply, changes: [], posts: [] };
+    }
+    const { reply, before, after, posts = [] } = done;
+    const board = benchPosts(tx, truck, context.now);
+    return { reply, changes: [{ action, subject: `person:${who.id}`, before, after: { truck, is: after } }], posts: [...posts, ...board] };
   });
 }

@@ -8,8 +8,10 @@ export interface Attended {
   readonly times: readonly OpenInterval[];
 }
 
-const beginsStage = ({ press }: PressRow): boolean => press === "start" || press === "glueOn" || press === "done";
 const leaves = ({ press }: PressRow): boolean => press === "pause" || press === "handBack" || press === "checked";
+/** Start, Glue on, Done; and a Resume of what did not rest: a step is done again. */
+const beginsStage = ({ press }: PressRow, before: PressRow | undefined): boolean =>
+  press === "start" || press === "glueOn" || press === "done" || (press === "resume" && before !== undefined && !leaves(before));
 
 function inOpenHours(times: readonly OpenInterval[], open: readonly OpenInterval[]): readonly OpenInterval[] {
   return times.flatMap(({ from, to }) =>
@@ -25,7 +27,8 @@ function inOpenHours(times: readonly OpenInterval[], open: readonly OpenInterval
  * @param open - opening hours since that press
  */
 export function attendedTimes(presses: readonly PressRow[], orderId: Id<"order">, open: readonly OpenInterval[], now: Instant): Attended {
-  const begun = presses.findLast((one) => one.orderId === orderId && beginsStage(one));
+  const own = presses.filter((one) => one.orderId === orderId);
+  const begun = own.findLast((one, at) => beginsStage(one, own[at - 1]));
   if (begun === undefined) {
     return { person: null, times: [] };
   }

@@ -26,8 +26,8 @@ export const usualStations: Readonly<Record<Station, number>> = {
 };
 
 /** How many clubs each station holds at once: the truck's own numbers where the lead has set them. */
-function stationsAt(reader: Reader, truckId: Id<"truck">): Readonly<Record<Station, number>> {
-  const set = numbersSet(reader, `stations.${truckId}`);
+export function stationsAt(reader: Reader, truckId: Id<"truck"> | null): Readonly<Record<Station, number>> {
+  const set = truckId === null ? new Map<string, number>() : numbersSet(reader, `stations.${truckId}`);
   return Object.fromEntries(Object.entries(usualStations).map(([name, usual]) => [name, set.get(name) ?? usual])) as unknown as Record<
     Station,
     number

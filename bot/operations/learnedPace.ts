@@ -21,9 +21,13 @@ function pressedOrder(reader: Reader, order: OrderRow): PressedOrder {
   return { order: order.id, work: first === undefined ? order.kind : workOf(order.kind, first.club), clubs };
 }
 
+/** A season; older work tells little of how fast these people are. */
+const MOST_ORDERS = 200;
+
 function learn(reader: Reader): Pace {
   const presses = allPresses(reader).map(({ orderId, press, personId, at }) => ({ order: orderId, press, person: personId, at }));
-  const orders = pressedOrders(reader, [...new Set(presses.map(({ order }) => order))]);
+  const newest = [...new Set(presses.map(({ order }) => order))].slice(-MOST_ORDERS);
+  const orders = pressedOrders(reader, newest);
   const seen = allTrucks(reader).flatMap(({ id }) => {
     const open: readonly OpenInterval[] = openingsFrom(reader, id, instant(0));
     const own = orders.filter(({ truckId }) => truckId === id).map((order) => pressedOrder(reader, order));

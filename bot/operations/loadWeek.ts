@@ -1,7 +1,7 @@
 import type { Id, Instant } from "../../core/kinds.ts";
 import { addBend, addHead, headBySerial } from "../../db/repositories/heads.ts";
 import { addPartModel } from "../../db/repositories/partModels.ts";
-import { addChannel, addEvent, addPerson, addPlayer, addTechnician, addToEvent, addTruck } from "../../db/repositories/people.ts";
+import { addChannel, addEvent, addPerson, addPlayer, addToEvent, addTruck, setTechnician } from "../../db/repositories/people.ts";
 import { addPlace } from "../../db/repositories/places.ts";
 import { addPiece } from "../../db/repositories/shaftPieces.ts";
 import { addStockEntry } from "../../db/repositories/stock.ts";
@@ -65,10 +65,10 @@ export function loadWeek(tx: Tx, week: Week, platform: string, now: Instant): vo
 
 function loadPeople(tx: Tx, week: Week, platform: string, trucks: Keys<"truck">): Keys<"person"> {
   return new Map(
-    week.people.map(({ handle, name, roles, zone, lengthUnit, truck }) => {
+    week.people.map(({ handle, name, roles, zone, lengthUnit, truck, skills }) => {
       const personId = addPerson(tx, { name, zone, lengthUnit }, { platform, userId: handle, roles });
       if (truck !== null && roles.includes("technician")) {
-        addTechnician(tx, known(trucks, truck), personId);
+        setTechnician(tx, known(trucks, truck), personId, { skills: skills === null ? null : JSON.stringify(skills) });
       }
       return [handle, personId];
     }),

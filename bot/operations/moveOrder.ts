@@ -3,7 +3,9 @@ import { endReservations } from "../../db/repositories/holds.ts";
 import { changeOrder, type OrderRow, type OrderState, touchBench } from "../../db/repositories/orders.ts";
 import { sheetsOf } from "../../db/repositories/sheets.ts";
 import type { Tx } from "../../db/write.ts";
+import { doneForGood } from "./doneForGood.ts";
 import { partsOfSheet } from "./partsOfSheet.ts";
+import { pauseIfWorked } from "./restStep.ts";
 
 export type Move = "hold" | "resume" | "scratch" | "drop";
 
@@ -26,13 +28,6 @@ export type Moved =
   | { readonly kind: "refused"; readonly order: OrderRow; readonly wanted: readonly OrderState[] }
   | { readonly kind: "nothing-to-do"; readonly order: OrderRow };
 
-/** What has been done to material by now: cut, glued, gripped. */
-export function doneForGood(tx: Parameters<typeof sheetsOf>[0], order: OrderRow): readonly string[] {
-  const irreversible = ["tipPrepare", "bond", "cut", "soleWork", "stampText"];
-  const kinds = sheetsOf(tx, order).flatMap((sheet) => sheet.steps.filter((step) => step.state === "done").map((step) => step.kind));
-  return irreversible.filter((kind) => kinds.includes(kind));
-}
-
 /** What was pulled for an order: the stock has not got it any more. */
 function pulledParts(tx: Tx, order: OrderRow): readonly string[] {
   return order.state === "draft" || order.state === "confirmed"
@@ -47,16 +42,23 @@ function release(tx: Tx, order: OrderRow): void {
   }
 }
 
+interface MoveWish {
+  /** Why it is held. */
+  readonly reason: string | null;
+  /** When what it is short of is said to come. */
+  readonly till: Instant | null;
+  readonly now: Instant;
+}
+
 /**
- * Holds, resumes, scratches or drops an order where that makes sense.
+ * Holds, resumes, scratches or drops an order where that makes sense. One that is held while somebody is at it rests, and is taken up
+ * again at the bench.
  *
  * @param tx - the transaction
  * @param order - as read in it
  * @param move - what is asked
- * @param reason - why it is held, or null
- * @param till - when what it is short of is said to come
  */
-export function moveOrder(tx: Tx, order: OrderRow, move: Move, reason: string | null, till: Instant | null = null): Moved {
+export function moveOrder(tx: Tx, order: OrderRow, move: Move, { reason, till, now }: MoveWish): Moved {
   if (!allowed[move].includes(order.state)) {
     return { kind: "refused", order, wanted: allowed[move] };
   }
@@ -65,13 +67,13 @@ export function moveOrder(tx: Tx, order: OrderRow, move: Move, reason: string | 
   }
   const cannotBeUndone = doneForGood(tx, order);
   touchBench(tx, order.truckId);
-  if (move === "hold" || move === "resume") {
-    return {
-      kind: "moved",
-      order: changeOrder(tx, order.id, { heldReason: move === "hold" ? (reason ?? "no reason given") : null, expectedAt: till }),
-      cannotBeUndone,
-      pulled: [],
-    };
+  if (move === "hold") {
+    pauseIfWorked(tx, order, now);
+    const held = changeOrder(tx, order.id, { heldReason: reason ?? "no reason given", expectedAt: till });
+    return { kind: "moved", order: held, cannotBeUndone, pulled: [] };
+  }
+  if (move === "resume") {
+    return { kind: "moved", order: changeOrder(tx, order.id, { heldReason: null, expectedAt: null }), cannotBeUndone, pulled: [] };
   }
   release(tx, order);
   const pulled = pulledParts(tx, order);

@@ -14,6 +14,7 @@ import { allTrucks, currentEvent, personName, playerById } from "../../db/reposi
 import { type StepRow, sheetsOf } from "../../db/repositories/sheets.ts";
 import { liveSpec, owedMarkings } from "../../db/repositories/week.ts";
 import type { Reader } from "../../db/write.ts";
+import { type AtBench, atBench } from "./atBench.ts";
 import { awaitsClub } from "./awaitsClub.ts";
 import { checkOfSheet, heldAgainst } from "./checkOfSheet.ts";
 import { type ListEntry, listEntries } from "./listForPlay.ts";
@@ -41,6 +42,8 @@ export interface ClubFacts {
   readonly looksWanted: Looks;
   readonly measured: readonly Reading[];
   readonly found: readonly Reading[];
+  /** When this club is likely in hand, of an order of several. */
+  readonly likelyAt: Instant | null;
 }
 
 interface Reading {
@@ -85,6 +88,9 @@ export interface OrderFacts {
   readonly faults: readonly ClubFault[];
   /** Its work is on a club that is not in the truck yet. */
   readonly awaitsClub: boolean;
+  /** When that club, or a part it is short of, is said to come. */
+  readonly expectedAt: Instant | null;
+  readonly atBench: AtBench;
   /** Nobody has said who brings that club. */
   readonly bringerUnsaid: boolean;
   /** How many clubs the bag holds once this is in it; null where no club goes in or out. */
@@ -142,6 +148,7 @@ export function orderFacts(reader: Reader, order: OrderRow, now: Instant): Order
       looksWanted: held?.looksMust === true ? held.looksWanted : {},
       measured: measuredOf(reader, sheet.id),
       found: measuredOf(reader, sheet.id, "found"),
+      likelyAt: sheet.likelyAt,
     };
   });
   const bag = liveSpec(reader, order.playerId)?.bag ?? null;
@@ -170,6 +177,8 @@ export function orderFacts(reader: Reader, order: OrderRow, now: Instant): Order
     clubs,
     faults: order.state === "draft" ? faultsOf(reader, order, request, clubs, now) : [],
     awaitsClub: awaits,
+    expectedAt: order.expectedAt,
+    atBench: atBench(reader, order),
     bringerUnsaid: awaits && request.broughtBy === null,
     bagCount: bag === null ? null : bagCount(bag, request),
     playedShafts: [...new Set((bag?.clubs ?? []).flatMap(({ shaftModel }) => shaftModel ?? []))],

@@ -8,7 +8,7 @@ import { type AllottedToOrder, allotToOrder, nothingAllotted } from "./allotToOr
 import type { OrderToPlan, PlannedClub } from "./plannedClub.ts";
 import { planInTurn, planWanted, withAnyHead } from "./planWanted.ts";
 import { rivalSheets } from "./rivalSheets.ts";
-import { floorsAt, routeOfClub } from "./routeOfClub.ts";
+import { routeOfClub, shopAt } from "./routeOfClub.ts";
 import { selectionTolerances } from "./shopTolerances.ts";
 import { type PartsAsked, type WantedClub, wantedClub } from "./wantedClub.ts";
 
@@ -56,10 +56,10 @@ export function planParts(reader: Reader, order: OrderToPlan & { readonly kind: 
   const isAllotted = kind !== "reshaft" && chosen === null;
   const { given, parts } = isAllotted ? allotted(reader, asked, { wanted, models, hand, free }) : { given: nothingAllotted, parts: free };
   const planned = wanted.some((_, at) => given.headOf(at) !== null) ? planInTurn(wanted, asked, parts, given.headOf) : first;
-  const floors = floorsAt(reader, truckId, now);
+  const shop = shopAt(reader, truckId, now);
   return wanted.map(({ club, copy, reference, faults: unwanted }, at): PlannedClub => {
     const { plan, faults } = planned[at] ?? { plan: null, faults: unwanted };
-    const route = routeOfClub(kind, club, { plan, reference }, floors);
+    const route = routeOfClub(kind, club, { plan, reference }, shop);
     const yields = given.yieldsOf(at);
     /** A draft that could have had its head has no say when there is no other. */
     const isTaken = yields !== null && yields.serial !== plan?.choice.head.serial;

@@ -12,7 +12,7 @@ import type { Reader } from "../../db/write.ts";
 import { techniciansAt } from "./crew.ts";
 import type { OrderToPlan, PlannedClub } from "./plannedClub.ts";
 import { referenceOf } from "./referenceOf.ts";
-import { floorsAt, routeOfClub } from "./routeOfClub.ts";
+import { routeOfClub, shopAt } from "./routeOfClub.ts";
 
 /** Grips are used up club by club: the next finds what the one before leaves. */
 const withoutOne = (grips: readonly Stocked<GripModel>[], taken: Stocked<GripModel>): readonly Stocked<GripModel>[] =>
@@ -21,7 +21,7 @@ const withoutOne = (grips: readonly Stocked<GripModel>[], taken: Stocked<GripMod
 /** Work on clubs that exist: each as it is on record, with what is to be done to it. */
 export function planWork(reader: Reader, asked: OrderToPlan & { readonly kind: ServiceKind }): readonly PlannedClub[] {
   const { request, truckId, now, kind, replaces } = asked;
-  const floors = floorsAt(reader, truckId, now);
+  const shop = shopAt(reader, truckId, now);
   const hand = playerById(reader, request.player)?.hand ?? "right";
   const reach = partsInReach(reader, { truckId, playerId: request.player, pastOrders: replaces === undefined ? [] : [replaces] });
   const models = {
@@ -34,7 +34,7 @@ export function planWork(reader: Reader, asked: OrderToPlan & { readonly kind: S
   let grips = reach.grips;
   const planOne = (club: ClubName): PlannedClub => {
     const reference = referenceOf(reader, request, club, truckId, now);
-    const route = routeOfClub(kind, club, { plan: null, reference }, floors);
+    const route = routeOfClub(kind, club, { plan: null, reference }, shop);
     const planned = { club, copy: 1, reference, route, plan: null, service: null, beside: {} };
     const family = clubFamily(club) ?? "iron";
     const resolved = resolveTarget({ request, club, hand, reference, family, sleeves: models.sleeve });

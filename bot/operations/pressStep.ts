@@ -34,7 +34,8 @@ function run(tx: Tx, step: StepRow | undefined, { personId, now }: StepBy): void
   }
 }
 
-const ofKind = ({ steps }: SheetRow, kind: string): StepRow | undefined => steps.find((step) => step.kind === kind);
+/** The newest of a kind: of one done again, the second. */
+const ofKind = ({ steps }: SheetRow, kind: string): StepRow | undefined => steps.findLast((step) => step.kind === kind && step.state !== "skipped");
 
 function refusal(order: OrderRow, sheets: readonly SheetRow[], press: Press): Extract<Pressed, { kind: "refused" }>["why"] | null {
   if (order.heldReason !== null) {

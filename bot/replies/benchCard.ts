@@ -2,7 +2,6 @@ import type { StepKind } from "../../core/bench/benchTypes.ts";
 import type { Id, Instant } from "../../core/kinds.ts";
 import type { Button, Card, Json, Line, Reply } from "../chat/types.ts";
 import type { NextFacts, NextStep, TechnicianNext } from "../operations/nextFacts.ts";
-import type { OrderFacts } from "../operations/orderFacts.ts";
 import { card, line, note } from "./card.ts";
 import { nextWhyWords } from "./nextWhyWords.ts";
 import { orderTitle } from "./orderTitle.ts";
@@ -22,23 +21,30 @@ const shortWork = (step: NextStep): string => `${step.order.number} ${clubOf(ste
 const settingWords: Partial<Readonly<Record<StepKind, string>>> = {
   bondSet: "glue on",
   gripSet: "grip on",
-  coolDown: "cooling:",
+  coolDown: "cooling",
   paintDry: "paint on",
 };
 
-/** Runs of like work are said once: a set is not read out club by club. */
 const MOST_MEANWHILE = 4;
 
+/** What is done one after another, an order named once for all that follows on it. */
+function worksOf(steps: readonly NextStep[]): string {
+  const shown = steps.slice(0, MOST_MEANWHILE).map((step, at) => {
+    const before = steps[at - 1];
+    return before?.order === step.order && before.job === step.job ? stepSaid(step.kind) : shortWork(step);
+  });
+  const left = steps.length - shown.length;
+  return [...shown, ...(left > 0 ? [`${left} more`] : [])].join(", ");
+}
+
 function waitLines({ now: step, wait, meanwhile }: TechnicianNext, now: Instant, zone: string): readonly Line[] {
-  const [first, ...others] = [...new Set(meanwhile.map(shortWork))];
-  const rest = others.length >= MOST_MEANWHILE ? [...others.slice(0, MOST_MEANWHILE - 1), `${others.length - MOST_MEANWHILE + 1} more`] : others;
-  const fits = first === undefined ? "" : `meanwhile: ${[first, ...rest].join(", ")}`;
+  const fits = meanwhile.length === 0 ? [] : [`meanwhile: ${worksOf(meanwhile)}`];
   if (step === null || wait === null) {
-    return fits === "" ? [] : [line(fits)];
+    return fits.map((words) => line(words));
   }
-  const verb = wait.kind === "coolDown" || wait.kind === "paintDry" ? "till" : "sets till";
-  const sets = `${settingWords[wait.kind] ?? ""} ${step.order.number} ${verb} ${timeText(wait.till, now, zone)}`.trim();
-  return [line(fits === "" ? sets : `${sets}; ${fits}`)];
+  const till = wait.kind === "coolDown" || wait.kind === "paintDry" ? "till" : "sets till";
+  const sets = `${settingWords[wait.kind] ?? ""} ${step.order.number} ${till} ${timeText(wait.till, now, zone)}`.trim();
+  return [line([sets, ...fits].join("; "))];
 }
 
 function block(one: TechnicianNext, facts: NextFacts, now: Instant): readonly Line[] {
@@ -55,11 +61,17 @@ const short = (one: TechnicianNext, facts: NextFacts, now: Instant): Line =>
 
 const MOST_BUTTONS = 25;
 
-/** Presses on the order that is next, then on those in their hands. */
+const isRest = ({ action }: Button): boolean => action.command === "step pause" || action.command === "step back";
+
+/** Presses on the order that is next, then those that take the others in their hands further; nobody lets another's work rest here. */
 function buttonsOf(own: TechnicianNext): readonly Button[] {
-  const orders = [...(own.now === null ? [] : [own.now.order]), ...own.inHand];
-  const distinct = [...new Map(orders.map((order): [Id<"order">, OrderFacts] => [order.order, order])).values()];
-  return distinct.flatMap((order) => pressButtons(order, pressOn(order, distinct.length > 1))).slice(0, MOST_BUTTONS);
+  const next = own.now?.order ?? null;
+  const others = own.inHand.filter(({ order }) => order !== next?.order);
+  const several = others.length > (next === null ? 1 : 0);
+  const isOwn = next !== null && (next.atBench.hands === null || next.atBench.hands.person === own.person);
+  const onNext = next === null ? [] : pressButtons(next, pressOn(next, several)).filter((button) => isOwn || !isRest(button));
+  const onOthers = others.flatMap((order) => pressButtons(order, pressOn(order, several)).filter((button) => !isRest(button)));
+  return [...onNext, ...onOthers].slice(0, MOST_BUTTONS);
 }
 
 function dataOf(one: TechnicianNext): Json {

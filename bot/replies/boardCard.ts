@@ -3,28 +3,34 @@ import type { Card, Line } from "../chat/types.ts";
 import type { OrderFacts } from "../operations/orderFacts.ts";
 import { card, line } from "./card.ts";
 import { orderTitle } from "./orderTitle.ts";
-import { plural, timeText } from "./shown.ts";
+import { firstName, plural, timeText } from "./shown.ts";
 import { stateWords } from "./stateWords.ts";
+import { waitWords } from "./waitWords.ts";
 
-const MS_PER_MIN = 60_000;
+const restWords = { paused: "paused", handedBack: "handed back" } as const;
 
-/** What an order is doing, with the end of a wait that runs. */
+/** What an order is doing: held, awaited, paused, setting; else its state. */
 function doing(facts: OrderFacts, now: Instant): string {
-  if (facts.heldReason !== null) {
-    return `held: ${facts.heldReason}`;
+  const { heldReason, expectedAt, zone, atBench, state } = facts;
+  const expected = expectedAt === null ? "" : `expected ${timeText(expectedAt, now, zone)}`;
+  if (heldReason !== null) {
+    return `held: ${heldReason}${expected === "" ? "" : `, ${expected}`}`;
   }
-  const running = facts.clubs.flatMap((club) => club.steps).find((step) => step.state === "running" && step.route.unattended);
-  if (running?.startedAt != null) {
-    const until = (running.startedAt + Math.max(running.route.floorMin, running.route.medianMin) * MS_PER_MIN) as Instant;
-    const what = running.kind === "bondSet" ? "glue" : "grip";
-    return until <= now ? `${what} set` : `${what} till ${timeText(until, now, facts.zone)}`;
+  if (facts.awaitsClub && state === "confirmed") {
+    const club = facts.clubs.length > 1 ? "clubs" : "club";
+    return expected === "" ? `waits for the ${club}` : `${club} ${expected}`;
   }
-  return stateWords[facts.state];
+  const wait = waitWords(facts, now);
+  const lies = atBench.lies === null ? "" : `, lies: ${atBench.lies}`;
+  const words = [...(atBench.resting === null ? [] : [`${restWords[atBench.resting]}${lies}`]), ...(wait === null ? [] : [wait])];
+  return words.length === 0 ? stateWords[state] : words.join(", ");
 }
 
 function row(facts: OrderFacts, now: Instant): Line {
+  const { hands } = facts.atBench;
+  const by = hands === null || facts.heldReason !== null ? "" : ` (${firstName(hands.name)})`;
   const promise = facts.promiseAt === null || facts.state === "ready" ? "" : `, promise ${timeText(facts.promiseAt, now, facts.zone)}`;
-  return line(`${orderTitle(facts)} ${doing(facts, now)}${promise}`);
+  return line(`${orderTitle(facts)} ${doing(facts, now)}${by}${promise}`);
 }
 
 /** One pinned board a truck, a line an order. */

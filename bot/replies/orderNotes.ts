@@ -20,11 +20,16 @@ const doneForGoodWords: Readonly<Record<string, string>> = {
   soleWork: "sole ground",
   stampText: "stamped",
 };
-const forGood = (kinds: readonly string[]): readonly string[] =>
+/** What cannot be undone, where there is anything. */
+export const forGood = (kinds: readonly string[]): readonly string[] =>
   kinds.length === 0 ? [] : [`Not to be undone: ${kinds.map((kind) => doneForGoodWords[kind] ?? kind).join(", ")}.`];
 
 const countBack = (pulled: readonly string[]): readonly string[] =>
   pulled.length === 0 ? [] : [`Pulled from stock: ${pulled.join(", ")}. Count what is whole back in (/stock count).`];
+
+/** What was held while somebody was at it rests. */
+const takeUp = (move: Move, state: OrderFacts["state"]): readonly string[] =>
+  move === "resume" && (state === "building" || state === "finalCheck") ? ["It is paused at the bench: Resume on its sheet takes it up."] : [];
 
 const moveWords: Readonly<Record<Move, string>> = { hold: "held", resume: "goes on", scratch: "withdrawn", drop: "dropped" };
 
@@ -32,7 +37,14 @@ export function movedNote(move: Move, moved: Moved): Reply {
   const { number, state } = moved.order;
   switch (moved.kind) {
     case "moved":
-      return note("order.moved", `${number} ${moveWords[move]}`, "plain", ...forGood(moved.cannotBeUndone), ...countBack(moved.pulled));
+      return note(
+        "order.moved",
+        `${number} ${moveWords[move]}`,
+        "plain",
+        ...forGood(moved.cannotBeUndone),
+        ...countBack(moved.pulled),
+        ...takeUp(move, moved.order.state),
+      );
     case "nothing-to-do":
       return note("order.moved", `${number} ${move === "hold" ? "is held already" : "is not held"}`, "attention", "Nothing was changed.");
     case "refused":

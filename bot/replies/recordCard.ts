@@ -1,51 +1,89 @@
-import type { Card, Line } from "../chat/types.ts";
-import type { PromiseFacts } from "../operations/promiseFacts.ts";
+import type { Card, Json, Line } from "../chat/types.ts";
+import type { PromiseRecordFacts } from "../operations/promiseRecord.ts";
 import { card, line } from "./card.ts";
 import { plural } from "./shown.ts";
 
-type Kept = PromiseFacts["all"];
+type Record = PromiseRecordFacts["all"];
 
-const percent = (share: number): string => `${Math.round(share * 100)} %`;
 const MOST_MISSES = 3;
+const percent = (share: number): string => `${Math.round(share * 100)} %`;
+const minutes = (min: number): string => plural(Math.round(min), "minute");
 
-function keptLine({ count, keptCount, coverage, coverageInterval }: Kept): string {
-  const range = coverageInterval === null ? "" : ` (between ${percent(coverageInterval.low)} and ${percent(coverageInterval.high)})`;
-  return `${keptCount} of ${plural(count, "promise")} kept, ${percent(coverage ?? 0)}${range}; meant: 90 %`;
+const keptWords = ({ keptCount, count }: Record): string => `${keptCount} of ${count} kept`;
+
+/** Half of them earlier than this. */
+function earlyWords({ earlyMin }: Record): string {
+  const median = Math.round(earlyMin?.median ?? 0);
+  return median === 0 ? "half of them to the minute" : `half of them ${minutes(Math.abs(median))} ${median > 0 ? "early or more" : "late or less"}`;
 }
 
-function earlyLine({ earlyMin }: Kept): readonly Line[] {
-  if (earlyMin === null) return [];
-  const half = Math.round(earlyMin.median);
-  return [
-    line(half >= 0 ? `Half are in hand ${plural(half, "minute")} or more before the promise` : `Half are ${plural(-half, "minute")} late or more`),
-  ];
+/** What so few can say of all: nine in ten were meant. */
+const intervalWords = ({ coverageInterval: between }: Record): string =>
+  between === null ? "" : `speaks for ${percent(between.low)} to ${percent(between.high)}, meant are 90 %`;
+
+function missLines({ misses }: Record): readonly Line[] {
+  const worst = misses.slice(0, MOST_MISSES).map(({ row, lateMin }) => `${row.orderNumber} by ${minutes(Math.max(1, lateMin))}`);
+  return worst.length === 0
+    ? []
+    : [line(`Missed: ${worst.join(", ")}${misses.length > MOST_MISSES ? `, and ${misses.length - MOST_MISSES} less` : ""}`)];
 }
 
-const missLines = ({ misses }: Kept): readonly Line[] =>
-  misses
-    .slice(0, MOST_MISSES)
-    .map(({ row, lateMin }) => line(`Missed: ${row.number} (${row.event}) by ${plural(Math.max(1, Math.round(lateMin)), "minute")}`));
+function openLines({ openCount, overdueCount, heldCount }: PromiseRecordFacts): readonly Line[] {
+  const open =
+    openCount === 0 ? [] : [`${openCount} open${overdueCount === 0 ? "" : `, ${overdueCount} past ${overdueCount === 1 ? "its" : "their"} promise`}`];
+  const held = heldCount === 0 ? [] : [`${heldCount} held or without ${heldCount === 1 ? "its" : "their"} club`];
+  return open.length + held.length === 0 ? [] : [line(`Not counted yet: ${[...open, ...held].join("; ")}`)];
+}
 
-/** What was promised and what was kept. */
-export function recordCard({ all, weeks, openCount }: PromiseFacts): Card {
-  const open = openCount === 0 ? [] : [line(`${plural(openCount, "promise")} not due yet or not in hand`)];
+function recordData(record: Record): Json {
+  return {
+    promiseCount: record.count,
+    keptCount: record.keptCount,
+    coveragePct: record.coverage === null ? null : record.coverage * 100,
+    coverageLowPct: record.coverageInterval === null ? null : record.coverageInterval.low * 100,
+    coverageHighPct: record.coverageInterval === null ? null : record.coverageInterval.high * 100,
+    earlyTenthMin: record.earlyMin?.tenth ?? null,
+    earlyMedianMin: record.earlyMin?.median ?? null,
+    earlyNineTenthsMin: record.earlyMin?.nineTenths ?? null,
+    likelyLossMin: record.likelyLossMin,
+    promiseLossMin: record.promiseLossMin,
+    misses: record.misses.map(({ row, lateMin }) => ({ orderNumber: row.orderNumber, week: row.week, lateMin })),
+  };
+}
+
+/** What was promised against what was kept, week by week. */
+export function recordCard(facts: PromiseRecordFacts): Card {
+  const { all, weeks } = facts;
+  const several = weeks.length > 1;
+  const data = {
+    all: recordData(all),
+    weeks: weeks.map(({ week, record }) => ({ week, record: recordData(record) })),
+    openCount: facts.openCount,
+    overdueCount: facts.overdueCount,
+    heldCount: facts.heldCount,
+  };
+  if (all.count === 0) {
+    return card({ kind: "bench.record", title: "No promise has come due yet", lines: openLines(facts), data });
+  }
   return card({
     kind: "bench.record",
-    title: all.count === 0 ? "No promise has come due yet" : "Promised and kept",
-    tone: all.coverage !== null && all.coverageInterval !== null && all.coverageInterval.high < 0.9 ? "attention" : "plain",
-    lines: all.count === 0 ? open : [line(keptLine(all)), ...earlyLine(all), ...missLines(all), ...open],
-    fields: weeks.length < 2 ? [] : weeks.map(({ event, record }) => ({ label: event, value: line(keptLine(record)) })),
-    data: {
-      promiseCount: all.count,
-      keptCount: all.keptCount,
-      coveragePct: all.coverage === null ? null : all.coverage * 100,
-      coverageLowPct: all.coverageInterval === null ? null : all.coverageInterval.low * 100,
-      coverageHighPct: all.coverageInterval === null ? null : all.coverageInterval.high * 100,
-      earlyMedianMin: all.earlyMin?.median ?? null,
-      likelyLossMin: all.likelyLossMin,
-      promiseLossMin: all.promiseLossMin,
-      openCount,
-      misses: all.misses.map(({ row, lateMin }) => ({ orderNumber: row.number, lateMin })),
-    },
+    title: `Promises: ${keptWords(all)}`,
+    lines: [
+      ...weeks.flatMap(({ week, record }) => [
+        line({ strong: week }, `: ${several ? `${keptWords(record)}, ` : ""}${earlyWords(record)}`),
+        ...missLines(record),
+      ]),
+      line(`${several ? "All weeks" : "The share"} ${intervalWords(all)}`),
+      ...openLines(facts),
+    ],
+    fields: [
+      {
+        label: "How sharp",
+        value: line(
+          `Off by ${(all.likelyLossMin ?? 0).toFixed(1)} for the likely time, ${(all.promiseLossMin ?? 0).toFixed(1)} for the promise (mean pinball loss, min)`,
+        ),
+      },
+    ],
+    data,
   });
 }

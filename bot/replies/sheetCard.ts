@@ -13,9 +13,11 @@ import { checkLines, checkWord, foundLines } from "./checkLines.ts";
 import { orderData } from "./orderData.ts";
 import { orderTitle } from "./orderTitle.ts";
 import { dryWords, gripWords, headWords, LEAST_LEAD_G, leadWords, settingWords, shaftWords, tipWords, weightWords } from "./partWords.ts";
+import { pressButtons, pressOn } from "./pressButtons.ts";
 import { serviceLines, serviceShort } from "./serviceLines.ts";
 import { sheetName, shown, timeText } from "./shown.ts";
 import { stateWords } from "./stateWords.ts";
+import { clubField, handsWords, underWayLines } from "./underWayLines.ts";
 
 function builtLines(club: ClubFacts, plan: ClubPlan): readonly Line[] {
   return [
@@ -112,28 +114,21 @@ function askLines(facts: OrderFacts): readonly Line[] {
 const seenAs = (check: ClubFacts["check"], look: string): boolean => check?.looks.some((row) => row.look === look && row.verdict === "same") ?? false;
 
 function buttonsOf(facts: OrderFacts): readonly Button[] {
-  const act = (label: string, command: string, weight: Button["weight"] = "plain"): Button => ({
-    label,
-    weight,
-    action: { command, subject: `order:${facts.order}`, version: facts.version },
-  });
+  const act = pressOn(facts);
+  const presses = pressButtons(facts, act);
   if (facts.heldReason !== null) {
     return [];
   }
   const print = act("Print", "order print");
-  const glues = facts.clubs.some((club) => club.steps.some((step) => step.kind === "bondSet" && step.state === "todo"));
-  const looks = facts.clubs.some(({ looksWanted, check }) => Object.keys(looksWanted).some((look) => !seenAs(check, look)));
   switch (facts.state) {
     case "confirmed":
-      return [
-        ...(facts.awaitsClub ? [act("In the truck", "order arrived", "main")] : []),
-        act("Start", "step start", facts.awaitsClub ? "plain" : "main"),
-        print,
-      ];
+      return [...(facts.awaitsClub ? [act("In the truck", "order arrived", "main")] : []), ...presses, print];
     case "building":
-      return [...(glues ? [act("Glue on", "step glue", "main")] : []), act("Done", "step done", glues ? "plain" : "main"), print];
-    case "finalCheck":
-      return [...(looks ? [act("Looks as written", "order looks", "main")] : []), print];
+      return [...presses, print];
+    case "finalCheck": {
+      const looks = facts.clubs.some(({ looksWanted, check }) => Object.keys(looksWanted).some((look) => !seenAs(check, look)));
+      return [...(looks ? [act("Looks as written", "order looks", facts.atBench.resting === null ? "main" : "plain")] : []), ...presses, print];
+    }
     default:
       return [];
   }
@@ -145,12 +140,9 @@ export function sheetCard(facts: OrderFacts, now: Instant): Card {
   const [first] = facts.clubs;
   return card({
     kind: "sheet",
-    title: `${orderTitle(facts)} · sheet · ${stateWords[facts.state]}${facts.heldReason === null ? "" : `, held: ${facts.heldReason}`}${due}`,
-    lines: [...stoppedLines(facts), ...workLines(facts), ...checksOf(facts), ...cautionLine(facts), ...askLines(facts)],
-    fields: facts.clubs.map((club) => ({
-      label: sheetName(club),
-      value: line(`${club.steps.filter((step) => step.state === "done").length} of ${club.steps.length} steps done`),
-    })),
+    title: `${orderTitle(facts)} · sheet · ${stateWords[facts.state]}${handsWords(facts)}${facts.heldReason === null ? "" : `, held: ${facts.heldReason}`}${due}`,
+    lines: [...stoppedLines(facts), ...underWayLines(facts, now), ...workLines(facts), ...checksOf(facts), ...cautionLine(facts), ...askLines(facts)],
+    fields: facts.clubs.map((club) => clubField(facts, club, now)),
     buttons: buttonsOf(facts),
     data: {
       ...orderData(facts),

@@ -47,6 +47,9 @@ export const sheetName = ({ club, copy }: { readonly club: ClubName; readonly co
 /** So many of a thing, in words. */
 export const plural = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
+/** What a colleague is called at the bench. */
+export const firstName = (name: string): string => name.split(" ")[0] ?? name;
+
 /** How long ago, to the day and below it to the minute. */
 export function ago(at: Instant, now: Instant): string {
   const minutes = Math.max(0, Math.round((now - at) / 60_000));

@@ -28,3 +28,6 @@ export const stepWords: Readonly<Record<StepKind, string>> = {
   soleWork: "Sole work",
   inspect: "Look it over",
 };
+
+/** The same within a sentence. */
+export const stepSaid = (kind: StepKind): string => stepWords[kind].charAt(0).toLowerCase() + stepWords[kind].slice(1);

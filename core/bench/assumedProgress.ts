@@ -1,4 +1,5 @@
 import { type Id, type Instant, instant } from "../kinds.ts";
+import { finiteNumbers } from "../quantity/finiteNumbers.ts";
 import type { BenchJob, BenchStep, OpenInterval } from "./benchTypes.ts";
 import type { Stage } from "./pace.ts";
 import { stagesOf } from "./stageOf.ts";
@@ -148,6 +149,7 @@ function workThrough(
  * @param person - who is at it
  * @param now - the moment
  * @returns the same clubs as they probably are; as they were when nothing has begun
+ * @throws {DomainError} `quantity-out-of-range` when a number is not finite
  */
 export function assumedProgress(
   jobs: readonly BenchJob[],
@@ -155,6 +157,7 @@ export function assumedProgress(
   person: Id<"person"> | null,
   now: Instant,
 ): readonly BenchJob[] {
+  finiteNumbers({ jobs, attended, now }, "jobs");
   if (!jobs.some(({ steps }) => steps.some(hasBegun))) return jobs;
   const walk = walkOf(jobs);
   const stage = stageUnderWay(walk);

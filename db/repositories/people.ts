@@ -122,6 +122,17 @@ export function techniciansOf(reader: Reader, truckId: Id<"truck">) {
   return reader.select().from(truckTechnician).where(eq(truckTechnician.truckId, truckId)).orderBy(asc(truckTechnician.personId)).all();
 }
 
+/** Lists the trucks at whose bench somebody is on the list. */
+export function benchesOf(reader: Reader, personId: Id<"person">): readonly Id<"truck">[] {
+  return reader
+    .select({ truckId: truckTechnician.truckId })
+    .from(truckTechnician)
+    .where(eq(truckTechnician.personId, personId))
+    .orderBy(asc(truckTechnician.truckId))
+    .all()
+    .map(({ truckId }) => truckId);
+}
+
 /** Changes what is known of somebody at a truck's bench, adding them where they are new to it. */
 export function setTechnician(
   tx: Tx,
@@ -206,11 +217,6 @@ export function addPerson(
 /** Adds a truck. */
 export function addTruck(tx: Tx, name: string): Id<"truck"> {
   return tx.insert(truck).values({ name }).returning({ id: truck.id }).get().id;
-}
-
-/** Signs a technician on to a truck. */
-export function addTechnician(tx: Tx, truckId: Id<"truck">, personId: Id<"person">): void {
-  tx.insert(truckTechnician).values({ truckId, personId }).run();
 }
 
 /** Adds a watched channel. */

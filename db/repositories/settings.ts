@@ -18,12 +18,26 @@ export function numbersSet(reader: Reader, prefix: string): ReadonlyMap<string, 
   );
 }
 
-/** Sets a number, or takes it back to the default of the code. */
-export function setNumber(tx: Tx, name: string, value: number | null, by: { readonly personId: Id<"person">; readonly at: Instant }): void {
+/** Reads what the lead has set under a prefix as JSON texts, by the rest of their names. */
+export function textsSet(reader: Reader, prefix: string): ReadonlyMap<string, string> {
+  const rows = reader
+    .select()
+    .from(setting)
+    .where(like(setting.name, `${prefix}.%`))
+    .all();
+  return new Map(rows.map(({ name, value }) => [name.slice(prefix.length + 1), value] as const));
+}
+
+/** Sets a JSON text, or takes it back to the default of the code. */
+export function setJson(tx: Tx, name: string, value: string | null, by: { readonly personId: Id<"person">; readonly at: Instant }): void {
   if (value === null) {
     tx.delete(setting).where(eq(setting.name, name)).run();
     return;
   }
-  const row = { name, value: JSON.stringify(value), ...by };
+  const row = { name, value, ...by };
   tx.insert(setting).values(row).onConflictDoUpdate({ target: setting.name, set: row }).run();
 }
+
+/** Sets a number, or takes it back to the default of the code. */
+export const setNumber = (tx: Tx, name: string, value: number | null, by: { readonly personId: Id<"person">; readonly at: Instant }): void =>
+  setJson(tx, name, value === null ? null : JSON.stringify(value), by);

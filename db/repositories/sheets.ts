@@ -1,6 +1,6 @@
 import { and, asc, eq, inArray } from "drizzle-orm";
 import type { RouteStep } from "../../core/bench/benchTypes.ts";
-import type { ClubName, Id } from "../../core/kinds.ts";
+import type { ClubName, Id, Instant } from "../../core/kinds.ts";
 import { sheet, step } from "../schema/orders.ts";
 import type { Reader, Tx } from "../write.ts";
 import type { OrderRow } from "./orders.ts";
@@ -14,6 +14,8 @@ export interface SheetRow {
   /** Which of several alike, from 1. */
   readonly copy: number;
   readonly sheetPlan: SheetPlan;
+  /** When this club is likely in hand; null before it was estimated. */
+  readonly likelyAt: Instant | null;
   readonly steps: readonly StepRow[];
 }
 
@@ -50,11 +52,12 @@ export function sheetsOf(reader: Reader, order: OrderRow): readonly SheetRow[] {
     reader,
     rows.map(({ id }) => id),
   );
-  return rows.map(({ id, club, copy, plan }) => ({
+  return rows.map(({ id, club, copy, plan, likelyAt }) => ({
     id,
     club: club as ClubName,
     copy,
     sheetPlan: readSheetPlan(plan, order.kind),
+    likelyAt,
     steps: steps.filter(({ sheetId }) => sheetId === id),
   }));
 }
@@ -85,6 +88,14 @@ export function addStep(
 /** Changes one step. */
 export function changeStep(tx: Tx, id: Id<"step">, change: Partial<Omit<typeof step.$inferInsert, "id" | "route">>): void {
   tx.update(step).set(change).where(eq(step.id, id)).run();
+}
+
+/** Changes how one step is worked: what it waits for. */
+export function changeRoute(tx: Tx, id: Id<"step">, route: RouteStep): void {
+  tx.update(step)
+    .set({ route: JSON.stringify(route) })
+    .where(eq(step.id, id))
+    .run();
 }
 
 /** Replaces what a sheet is built from: its steps and what it holds are the caller's to keep in step. */

@@ -12,6 +12,8 @@ import type { Db } from "../../db/write.ts";
 import { demoWeek } from "./demoWeek.ts";
 
 const SEED = 11;
+/** Enough for times that behave; promises are made with more. */
+const EFFORT = { samples: 100, scenarios: 10, schedules: 20 };
 const MINUTE_MS = 60_000;
 const MOST_PASSES = 50;
 
@@ -95,7 +97,7 @@ export async function openMemoryBot(start: Instant): Promise<MemoryBot> {
       at = instant(at + minutes * MINUTE_MS);
     },
     settle: async () => {
-      await dueNow({ db, newMark, seed: SEED }, now);
+      await dueNow({ db, newMark, seed: SEED, effort: EFFORT }, now);
       const deps = { db, sender, random: () => 0, newMark, onDead: () => {} };
       for (let pass = 0; pass < MOST_PASSES && (await runOutboxOnce(deps, now)).sent > 0; pass += 1);
     },

@@ -1,5 +1,14 @@
 import { z } from "zod";
-import { cell, cellOrBlank, handle, oneOf, someOf, text, texts, whole, zone } from "./cells.ts";
+import { readSkills, skillNames } from "../readSkills.ts";
+import { cell, cellOrBlank, cellOrNoColumn, handle, oneOf, someOf, text, texts, whole, zone } from "./cells.ts";
+
+const skillList = {
+  accepted: `none, or of ${skillNames.join(", ")}, parted by semicolons`,
+  read: (written: string) => {
+    const read = readSkills(written);
+    return read.kind === "skills" ? read.skills : undefined;
+  },
+};
 
 export const personRow = z.object({
   handle: cell(handle),
@@ -8,6 +17,7 @@ export const personRow = z.object({
   zone: cell(zone),
   length_unit: cell(oneOf(["in", "mm"])),
   truck: cellOrBlank(text(30)),
+  skills: cellOrNoColumn(skillList),
 });
 
 export const truckRow = z.object({ name: cell(text(30)) });

@@ -47,7 +47,7 @@ describe("the main job over a chat in memory", () => {
   it("goes from Go to the bag by the presses of the people it is for, and publishes the spec once", async () => {
     expect(await specVersion()).toBe(3);
     await bringTo(bot, "building");
-    expect(labels(sheetPost(bot, DRIVER_NUMBER).card)).toEqual(["Glue on", "Done", "Print"]);
+    expect(labels(sheetPost(bot, DRIVER_NUMBER).card)).toEqual(["Glue on", "Done", "Pause", "Hand back", "Print"]);
     await bot.press(dessa, sheetPost(bot, DRIVER_NUMBER).card, "Glue on");
     await bot.settle();
     expect(boardText()).toMatch(/6 OXTOBY RH driver glue till \d\d:\d\d/);

@@ -24,7 +24,7 @@ describe("routeMessage", () => {
     ["what do bins need?", { command: "stock", values: { view: "replenish" } }],
     ["short for monday?", { command: "fill", values: { view: "short" } }],
     ["whats owed", { command: "owed", values: {} }],
-    ["next?", { command: "board", values: {} }],
+    ["next?", { command: "bench", values: {} }],
     ["56 to 54, what bounce?", { command: "calc", values: { view: "bend", text: "56 to 54, what bounce?" } }],
     ["a driver for bram now, by 2:30?", { command: "help", values: { about: "ready" } }],
     ["morning all", null],

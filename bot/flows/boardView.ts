@@ -1,0 +1,13 @@
+import type { Id } from "../../core/kinds.ts";
+import { benchStates, ordersIn } from "../../db/repositories/orders.ts";
+import type { Context } from "../chat/context.ts";
+import type { Reply } from "../chat/types.ts";
+import { orderFacts } from "../operations/orderFacts.ts";
+import { boardCard } from "../replies/boardCard.ts";
+import { reply } from "../replies/card.ts";
+
+/** The board of a truck's bench, for whoever asks. */
+export function boardView(context: Context, truck: Id<"truck">): Reply {
+  const rows = context.read((reader) => ordersIn(reader, truck, [...benchStates, "ready"]).map((order) => orderFacts(reader, order, context.now)));
+  return reply(boardCard(rows, context.now));
+}

@@ -1,0 +1,37 @@
+import type { StepKind } from "../../core/bench/benchTypes.ts";
+import { type Instant, instant } from "../../core/kinds.ts";
+import type { OrderFacts } from "../operations/orderFacts.ts";
+import { timeText } from "./shown.ts";
+
+const MS_PER_MIN = 60_000;
+
+/** What sets, and how it is said when it has. */
+const waits: Partial<Readonly<Record<StepKind, readonly [string, string]>>> = {
+  bondSet: ["glue", "glue set"],
+  gripSet: ["grip", "grip set"],
+  coolDown: ["cools", "cooled"],
+  paintDry: ["paint", "paint dry"],
+};
+
+/** `glue till 13:58`, or `glue set`: the wait that runs longest, as planned; null while nothing sets. */
+export function waitWords({ clubs, zone }: OrderFacts, now: Instant): string | null {
+  const running = clubs
+    .flatMap(({ steps }) => steps)
+    .flatMap(({ kind, route, state, startedAt, repeatsStepId }) =>
+      state === "running" && startedAt !== null && waits[kind as StepKind] !== undefined
+        ? [
+            {
+              kind: kind as StepKind,
+              isAgain: repeatsStepId !== null,
+              until: instant(startedAt + Math.max(route.floorMin, route.medianMin) * MS_PER_MIN),
+            },
+          ]
+        : [],
+    )
+    .toSorted((a, b) => b.until - a.until)[0];
+  const [name, over] = running === undefined ? [] : (waits[running.kind] ?? []);
+  if (running === undefined || name === undefined || over === undefined) {
+    return null;
+  }
+  return running.until <= now ? over : `${name}${running.isAgain ? " again" : ""} till ${timeText(running.until, now, zone)}`;
+}
