@@ -11,15 +11,16 @@ const minutes = (min: number): string => plural(Math.round(min), "minute");
 
 const keptWords = ({ keptCount, count }: Record): string => `${keptCount} of ${count} kept`;
 
-/** Half of them earlier than this. */
-function earlyWords({ earlyMin }: Record): string {
+/** How early half of them were at least, or how late. */
+function earlyWords({ earlyMin, count }: Record): string {
   const median = Math.round(earlyMin?.median ?? 0);
-  return median === 0 ? "half of them to the minute" : `half of them ${minutes(Math.abs(median))} ${median > 0 ? "early or more" : "late or less"}`;
+  const early = median === 0 ? "to the minute" : `${minutes(Math.abs(median))} ${median > 0 ? "early" : "late"}`;
+  return count === 1 ? early : `half of them ${early}${median === 0 ? "" : " or more"}`;
 }
 
 /** What so few can say of all: nine in ten were meant. */
 const intervalWords = ({ coverageInterval: between }: Record): string =>
-  between === null ? "" : `speaks for ${percent(between.low)} to ${percent(between.high)}, meant are 90 %`;
+  between === null ? "" : `the share may be ${percent(between.low)} to ${percent(between.high)}, 90 % is meant`;
 
 function missLines({ misses }: Record): readonly Line[] {
   const worst = misses.slice(0, MOST_MISSES).map(({ row, lateMin }) => `${row.orderNumber} by ${minutes(Math.max(1, lateMin))}`);
@@ -73,7 +74,7 @@ export function recordCard(facts: PromiseRecordFacts): Card {
         line({ strong: week }, `: ${several ? `${keptWords(record)}, ` : ""}${earlyWords(record)}`),
         ...missLines(record),
       ]),
-      line(`${several ? "All weeks" : "The share"} ${intervalWords(all)}`),
+      line(`By ${plural(all.count, "promise")} ${intervalWords(all)}`),
       ...openLines(facts),
     ],
     fields: [

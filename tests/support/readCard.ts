@@ -63,4 +63,10 @@ export const calls = (bot: MemoryBot, kind: string, number: number): readonly Ca
   bot
     .posts("plover-orders")
     .map(({ card }) => card)
-    .filter((card) => card.kind === kind && card.data.orderNumber === number);
+    .filter((card) => card.kind === kind && dataOf(card, number) !== undefined);
+
+/** The numbers a card gives of an order: its own, or its part of a card about several. */
+export function dataOf({ data }: Card, number: number): Card["data"] | undefined {
+  const rows = Array.isArray(data.orders) ? (data.orders as readonly Card["data"][]) : [data];
+  return rows.find((row) => row.orderNumber === number);
+}

@@ -3,7 +3,7 @@ import { instant } from "../../../core/kinds.ts";
 import { bringTo, DRIVER_NUMBER, DRIVER_ORDER } from "../../support/builtDriver.ts";
 import { type MemoryBot, openMemoryBot } from "../../support/memoryBot.ts";
 import { dessa, maren } from "../../support/people.ts";
-import { calls, cardOf, cardText, newest, orderPost, recorded, venueTime } from "../../support/readCard.ts";
+import { calls, cardOf, cardText, dataOf, newest, orderPost, recorded, venueTime } from "../../support/readCard.ts";
 
 let bot: MemoryBot;
 beforeEach(async () => {
@@ -141,9 +141,11 @@ describe("tick: slips", () => {
       expect(calls(bot, "call.late", DRIVER_NUMBER)).toHaveLength(1);
     }
     const card = calls(bot, "call.late", DRIVER_NUMBER)[0] ?? expect.fail("no call");
-    expect(card.data.promisedBeforeAt).toBe(promised);
-    expect(card.data.promiseAt).toBeGreaterThan(promised);
-    expect(cardText(card)).toContain("Cause: it has not been started");
+    const told = dataOf(card, DRIVER_NUMBER);
+    expect(told?.promisedBeforeAt).toBe(promised);
+    expect(told?.promiseAt).toBeGreaterThan(promised);
+    expect(told?.cause).toBe("notStarted");
+    expect(cardText(card)).toContain("it has not been started");
   });
 
   it("calls for no slip of an order that is held", async () => {
