@@ -28,6 +28,12 @@ function keptAs({ of, quantity }: SettingWords, truck: number | null): string {
   }
 }
 
+/** `choosing-loft 0.3` in one is a name and a value. */
+function asTyped({ name, value }: { readonly name?: string | undefined; readonly value?: string | undefined }) {
+  const words = name?.trim().split(/\s+/) ?? [];
+  return value === undefined && words.length > 1 ? { name: words.slice(0, -1).join("-"), value: words.at(-1) } : { name, value };
+}
+
 export const settings = defineCommand({
   name: "settings",
   summary: "Tolerances, waits, stations: alone it lists them, with a name and a value the lead changes one",
@@ -38,7 +44,8 @@ export const settings = defineCommand({
   roles: ["rep", "technician", "lead"],
   audience: "asker",
   input: z.object({ name: z.string().max(40).optional(), value: z.string().max(20).optional() }),
-  run: async ({ name, value }, context) => {
+  run: async (typed, context) => {
+    const { name, value } = asTyped(typed);
     const { person, roles, truck } = context.actor;
     const before = context.read((reader) => settingsInForce(reader, truck));
     if (name === undefined || value === undefined) {
