@@ -1,4 +1,5 @@
 import type { Id, Instant } from "../../core/kinds.ts";
+import type { ReadyBoardPrint } from "../prints/ready/readyBoardPrint.ts";
 import type { SheetPrint } from "../prints/sheetPrint.ts";
 
 /** Plain JSON: what is logged, stored and replayed. */
@@ -68,11 +69,9 @@ interface Choices {
   readonly items: readonly Choice[];
 }
 /** How a file of a card is drawn once the card is sent; plain JSON like all of a card. */
-export interface FileRecipe {
-  readonly name: string;
-  readonly draw: "sheet";
-  readonly sheet: SheetPrint;
-}
+export type FileRecipe =
+  | { readonly name: string; readonly draw: "sheet"; readonly sheet: SheetPrint }
+  | { readonly name: string; readonly draw: "readyBoard"; readonly board: ReadyBoardPrint };
 export interface Card {
   readonly kind: string;
   readonly title: string;

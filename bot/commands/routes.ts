@@ -1,12 +1,10 @@
 import { z } from "zod";
 import { routeNames } from "../../core/bench/routes.ts";
-import { DomainError } from "../../core/errors.ts";
 import { readRouteTable } from "../boundary/readRouteTable.ts";
 import { readStepKind } from "../boundary/readStepKind.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { ownRoutes, shopRoutes, withMinutes, writeRoute } from "../operations/shopRoutes.ts";
 import { reply } from "../replies/card.ts";
-import { domainErrorCard } from "../replies/refusals.ts";
 import { routeCard, routeNotes, routesCard } from "../replies/routesCard.ts";
 
 const MOST_MINUTES = 600;
@@ -58,20 +56,13 @@ export const routes = defineCommand({
     if (rows === undefined) {
       return routeNotes.noStep(step ?? "", inForce[name]);
     }
-    try {
-      return context.commit((tx) => {
-        writeRoute(tx, name, rows, { personId: person, at: context.now });
-        return {
-          reply: reply(routeCard(name, shopRoutes(tx)[name], rows !== null)),
-          changes: [{ action: "route.change", subject: `route:${name}`, before: JSON.stringify(inForce[name]), after: JSON.stringify(rows) }],
-          posts: [],
-        };
-      });
-    } catch (error) {
-      if (error instanceof DomainError) {
-        return domainErrorCard(error);
-      }
-      throw error;
-    }
+    return context.commit((tx) => {
+      writeRoute(tx, name, rows, { personId: person, at: context.now });
+      return {
+        reply: reply(routeCard(name, shopRoutes(tx)[name], rows !== null)),
+        changes: [{ action: "route.change", subject: `route:${name}`, before: JSON.stringify(inForce[name]), after: JSON.stringify(rows) }],
+        posts: [],
+      };
+    });
   },
 });

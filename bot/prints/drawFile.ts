@@ -1,6 +1,7 @@
 import type { FileRecipe } from "../chat/types.ts";
 import { drawSheet } from "./drawSheet.ts";
 import { fileName } from "./fileName.ts";
+import { drawReadyBoard } from "./ready/drawReadyBoard.ts";
 
 export interface DrawnFile {
   readonly name: string;
@@ -13,5 +14,7 @@ export async function drawFile(recipe: FileRecipe): Promise<DrawnFile> {
   switch (recipe.draw) {
     case "sheet":
       return { name: fileName(recipe.name), type: "application/pdf", bytes: await drawSheet(recipe.sheet) };
+    case "readyBoard":
+      return { name: fileName(recipe.name), type: "image/png", bytes: await drawReadyBoard(recipe.board) };
   }
 }

@@ -1,28 +1,34 @@
+import type { StepKind } from "../../core/bench/benchTypes.ts";
 import type { Reply } from "../chat/types.ts";
 import type { Reworked } from "../operations/reworkStep.ts";
 import { note } from "./card.ts";
 import { clubWords } from "./shown.ts";
 import { stateWords } from "./stateWords.ts";
-import { stepWords } from "./stepWords.ts";
-
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+import { stepSaid } from "./stepWords.ts";
 
 export const unknownStepNote = (written: string, names: readonly string[]): Reply =>
   note("refusal", `${written} is no step`, "refusal", `One of: ${names.join(", ")}. Nothing was changed.`);
+
+/** Steps that use a part up: another of it is not held for the order. */
+const uses: Readonly<Partial<Record<StepKind, string>>> = { tipPrepare: "shaft", cut: "shaft", grip: "grip", turnFerrule: "ferrule" };
+
+function newPart(number: number, steps: readonly StepKind[]): readonly string[] {
+  const [part] = steps.flatMap((kind) => uses[kind] ?? []);
+  return part === undefined
+    ? []
+    : [
+        `What was used is used: no second ${part} is kept for it. Take one and count what is left (/stock count), or hold ${number} till it is there.`,
+      ];
+}
 
 /** What became of a step that was to be done again or left out. */
 export function reworkedNote(what: "again" | "skip", done: Reworked): Reply {
   const { number, state } = done.order;
   switch (done.kind) {
     case "reworked": {
-      const steps = done.steps.map((kind) => lower(stepWords[kind])).join(", ");
+      const steps = done.steps.map((kind) => stepSaid(kind)).join(", ");
       return what === "again"
-        ? note(
-            "step",
-            `${number} ${clubWords(done.club)}: again ${steps}`,
-            "attention",
-            "What follows waits for it. If it takes a new part, hold the order and have it planned anew.",
-          )
+        ? note("step", `${number} ${clubWords(done.club)}: again ${steps}`, "attention", "What follows waits for it.", ...newPart(number, done.steps))
         : note("step", `${number} ${clubWords(done.club)}: left out ${steps}`, "plain");
     }
     case "which-club":

@@ -1,7 +1,7 @@
 import type { Skill } from "../../core/bench/benchTypes.ts";
 import type { Instant } from "../../core/kinds.ts";
-import type { Reply } from "../chat/types.ts";
-import { note } from "./card.ts";
+import type { Card, Reply } from "../chat/types.ts";
+import { card, line, note, reply } from "./card.ts";
 import { timeText } from "./shown.ts";
 
 const skillWords: Readonly<Record<Skill, string>> = { grinding: "grinding", woodBending: "wood bending", stamping: "stamping" };
@@ -13,6 +13,10 @@ interface SignOff {
   readonly paused: readonly number[];
 }
 
+/** The crew sees who is there. */
+const told = (title: string, tone: Card["tone"], ...lines: readonly string[]): Reply =>
+  reply(card({ kind: "shift", title, tone, lines: lines.map((text) => line(text)) }), "channel");
+
 const listed = (names: readonly string[]): string => (names.length === 0 ? "nothing beside the usual" : names.join(", "));
 
 export const shiftNotes = {
@@ -20,10 +24,9 @@ export const shiftNotes = {
   whom: (written: string, found: readonly string[]): Reply =>
     note("refusal", found.length === 0 ? `Nobody here is called ${written}` : `Which one: ${found.join(", ")}?`, "refusal", "Nothing was changed."),
   leadOnly: (name: string): Reply => note("refusal", `${name}: the lead says that for others`, "refusal", "Nothing was changed."),
-  on: (name: string): Reply => note("shift", `${name} is on`, "good", "Times of open orders are made anew."),
+  on: (name: string): Reply => told(`${name} is on`, "good", "Times of open orders are made anew."),
   off: (off: SignOff, { now, zone }: { readonly now: Instant; readonly zone: string }): Reply =>
-    note(
-      "shift",
+    told(
       `${off.name} is off${off.until === null ? "" : ` till ${timeText(off.until, now, zone)}`}`,
       "plain",
       ...(off.paused.length === 0

@@ -1,7 +1,7 @@
 import type { Line } from "../chat/types.ts";
 import type { OrderFacts } from "../operations/orderFacts.ts";
 import { line } from "./card.ts";
-import { clubWords } from "./shown.ts";
+import { clubWords, firstName } from "./shown.ts";
 
 const isOver = ({ state }: OrderFacts): boolean => state === "closed" || state === "withdrawn";
 
@@ -43,6 +43,15 @@ function bagLines({ bagCount, request }: OrderFacts): readonly Line[] {
 
 const FULL_BAG = 14;
 
+/** Work on it rests: in whose hands, and where it lies. */
+function restLines({ atBench: { resting, hands, lies } }: OrderFacts): readonly Line[] {
+  if (resting === null) {
+    return [];
+  }
+  const who = resting === "handedBack" ? "Handed back at the bench" : `Paused${hands === null ? "" : ` by ${firstName(hands.name)}`}`;
+  return [line(`${who}${lies === null ? "" : `; it lies: ${lies}`}`)];
+}
+
 /** What an order waits for, and what is to be known before it leaves the truck. */
 export function stateLines(facts: OrderFacts): readonly Line[] {
   const held = facts.heldReason === null ? [] : [line(`Held: ${facts.heldReason}`)];
@@ -51,5 +60,5 @@ export function stateLines(facts: OrderFacts): readonly Line[] {
     facts.state === "ready" || facts.state === "finalCheck"
       ? facts.owed.map((row) => line(`Owed on the ${clubWords(row.club)}: stamp ${row.text}`))
       : [];
-  return [...held, ...bagLines(facts), ...bringLines(facts), ...taken, ...owed, ...listLines(facts)];
+  return [...held, ...restLines(facts), ...bagLines(facts), ...bringLines(facts), ...taken, ...owed, ...listLines(facts)];
 }

@@ -34,6 +34,8 @@ export interface ModelStep {
   readonly successors: readonly ModelStep[];
   /** Medians along the longest way from here to the end of the job, this step included. */
   readonly tailMs: number;
+  /** When it must start at the latest: the job's due time less the longest way. */
+  readonly latestMs: number;
   durationMs: number;
   waitingFor: number;
   startMs: number;
@@ -55,7 +57,8 @@ export interface ModelJob {
   readonly handsOnMs: number;
   /** Hands-on median not yet started in this sample. */
   handsOnLeftMs: number;
-  logHandsOnLeft: number;
+  /** Logarithm of the weight over what is left: how much the job presses when it is late. */
+  logPressure: number;
 }
 
 export interface BenchModel {
@@ -107,6 +110,7 @@ function modelStep(step: BenchStep, job: ModelJob, at: { readonly place: number;
     predecessorCount: 0,
     successors: [],
     tailMs: medianMs,
+    latestMs: job.dueMs - medianMs,
     durationMs: 0,
     waitingFor: 0,
     startMs: Number.POSITIVE_INFINITY,
@@ -124,6 +128,7 @@ function link(source: BenchJob, steps: readonly (Mutable<ModelStep> | null)[]): 
     if (!step || !earlier) continue;
     step.predecessorCount = earlier.length;
     step.tailMs = step.medianMs + step.successors.reduce((longest, next) => Math.max(longest, next.tailMs), 0);
+    step.latestMs = step.job.dueMs - step.tailMs;
     for (const one of earlier) one.successors = [...one.successors, step];
   }
 }
@@ -141,7 +146,7 @@ function modelJob(source: BenchJob, arrival: number, bench: Bench): ModelJob {
     logWeight: Math.log(Math.max(1e-6, source.weight)),
     handsOnMs: 0,
     handsOnLeftMs: 0,
-    logHandsOnLeft: 0,
+    logPressure: 0,
   };
   const stageAt = stagesOf(source.steps.map(({ route }) => route));
   const steps = source.steps.map((step, place) => (isFinished(step) ? null : modelStep(step, job, { place, stage: stageAt[place] ?? null }, bench)));

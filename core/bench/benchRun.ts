@@ -5,7 +5,7 @@ import { type Priority, priorityOf } from "./priorities.ts";
 
 function countHandsOn(job: ModelJob, leftMs: number): void {
   job.handsOnLeftMs = leftMs;
-  job.logHandsOnLeft = Math.log(Math.max(1000, leftMs));
+  job.logPressure = job.logWeight - Math.log(Math.max(1000, leftMs));
 }
 
 /** Runs of a bench under one policy, each through one sample of durations: an event is a step's end, a release, or somebody's hours. */
@@ -93,10 +93,10 @@ export class BenchRun {
   }
 
   private finishSteps(): void {
-    const finished = this.active.filter((step) => step.endMs <= this.nowMs);
-    if (finished.length === 0) return;
-    this.active = this.active.filter((step) => step.endMs > this.nowMs);
-    for (const step of finished) this.finish(step);
+    const before = this.active;
+    if (!before.some(({ endMs }) => endMs <= this.nowMs)) return;
+    this.active = before.filter(({ endMs }) => endMs > this.nowMs);
+    for (const step of before) if (step.endMs <= this.nowMs) this.finish(step);
   }
 
   private finish(step: ModelStep): void {

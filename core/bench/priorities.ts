@@ -17,10 +17,10 @@ const LOOK_AHEAD = 2;
  *
  * @see Vepsalainen & Morton, Priority rules for job shops with weighted tardiness costs, Management Science 33 (1987)
  */
-const apparentCost =
-  ({ meanHandsOnMs }: BenchModel): Priority =>
-  ({ job, tailMs }, nowMs) =>
-    job.logWeight - job.logHandsOnLeft - Math.max(0, job.dueMs - nowMs - tailMs) / (LOOK_AHEAD * meanHandsOnMs);
+function apparentCost({ meanHandsOnMs }: BenchModel): Priority {
+  const perMs = 1 / (LOOK_AHEAD * meanHandsOnMs);
+  return (step, nowMs) => (step.latestMs > nowMs ? step.job.logPressure - (step.latestMs - nowMs) * perMs : step.job.logPressure);
+}
 
 /** Steps as the plan has them; what it does not know comes last. */
 function planned(model: BenchModel, { planOrder }: Policy): Priority {
@@ -32,7 +32,7 @@ function planned(model: BenchModel, { planOrder }: Policy): Priority {
 
 const rules: Readonly<Record<DispatchRule, (model: BenchModel, policy: Policy) => Priority>> = {
   due: () => (step) => -step.job.dueMs,
-  slack: () => (step, nowMs) => -(step.job.dueMs - nowMs - step.tailMs),
+  slack: () => (step) => -step.latestMs,
   cost: apparentCost,
   plan: planned,
   queue: () => (step) => -step.job.arrival,

@@ -144,6 +144,36 @@ describe("/bench", () => {
   });
 });
 
+describe("the board of the day", () => {
+  it.each([
+    ["bench", { view: "board" }],
+    ["board", {}],
+  ] as const)("is a picture behind /%s, with the wait and the promise given", async (command, values) => {
+    await bringTo(bot, "gluedOn");
+    const card = cardOf(await bot.invoke(maren, command, values));
+    const [file] = card.files;
+    if (file?.draw !== "readyBoard") throw new Error("no board drawn");
+    expect(file.name).toBe("ready-board.png");
+    expect(file.board.rows.flatMap(({ bars }) => bars).filter(({ wait }) => wait)).toEqual([
+      expect.objectContaining({ label: "6 glue" }),
+      expect.anything(),
+    ]);
+    expect(file.board.orders).toEqual([
+      expect.objectContaining({
+        number: DRIVER_NUMBER,
+        promiseAt: orderPost(bot, DRIVER_NUMBER).card.data.promiseAt,
+        byAt: venueTime("2027-05-03T14:30"),
+      }),
+    ]);
+    expect(cardText(card)).toContain("6 OXTOBY RH driver glue till 10:36 (Dessa), promise ");
+  });
+
+  it("is not drawn for the pinned board, which is edited in place", async () => {
+    await bringTo(bot, "gluedOn");
+    expect(newest(bot, "plover-bench", ({ kind }) => kind === "board").card.files).toEqual([]);
+  });
+});
+
 describe("/bench record", () => {
   it("says that no promise has come due, and how many are open", async () => {
     expect((await bench(maren, "record")).title).toBe("No promise has come due yet");

@@ -25,7 +25,7 @@ const printed = (number: number): Promise<Reply | null> => bot.invoke(dessa, "or
 
 function sheetIn(reply: Reply | null): SheetPrint {
   const [file] = cardOf(reply).files;
-  if (file === undefined) {
+  if (file?.draw !== "sheet") {
     throw new Error("the card carries no file");
   }
   return file.sheet;

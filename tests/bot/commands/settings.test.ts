@@ -34,9 +34,13 @@ describe("/settings", () => {
 
   it.each([
     ["loft", "0.3", "No setting loft"],
-    ["choosing-loft", "0", "0 is no tolerance"],
-    ["choosing-loft", "-1", "-1 is no tolerance"],
-    ["choosing-loft", "wide", "wide is no tolerance"],
+    ["choosing-loft", "0", "0 cannot be"],
+    ["choosing-loft", "-1", "-1 cannot be"],
+    ["choosing-loft", "wide", "wide cannot be"],
+    ["waits-glue", "-1", "-1 cannot be"],
+    ["waits-glue", "10081", "10081 cannot be"],
+    ["stations-cutter", "1.5", "1.5 cannot be"],
+    ["stations-cutter", "10", "10 cannot be"],
   ])("refuses %s %s", async (name, value, words) => {
     expect(cardText(await ask(petra, name, value))).toContain(words);
   });

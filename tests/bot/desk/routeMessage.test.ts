@@ -26,7 +26,7 @@ describe("routeMessage", () => {
     ["whats owed", { command: "owed", values: {} }],
     ["next?", { command: "bench", values: {} }],
     ["56 to 54, what bounce?", { command: "calc", values: { view: "bend", text: "56 to 54, what bounce?" } }],
-    ["a driver for bram now, by 2:30?", { command: "help", values: { about: "ready" } }],
+    ["a driver for bram now, by 2:30?", { command: "ready", values: { text: "Bram Oxtoby driver by 2:30" } }],
     ["morning all", null],
   ])("sends %j where it is answered", (text, expected) => expect(routed(text)).toEqual(expected));
 });
