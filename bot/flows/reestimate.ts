@@ -1,4 +1,5 @@
 import { choosePolicyInSlices } from "../../core/bench/choosePolicy.ts";
+import type { Policy } from "../../core/bench/policy.ts";
 import { estimateInSlices } from "../../core/bench/readyTimes.ts";
 import type { Id, Instant } from "../../core/kinds.ts";
 import { benchOf } from "../../db/repositories/benchEstimates.ts";
@@ -27,7 +28,7 @@ export interface ReestimateParts {
 }
 
 /** How many days are simulated for the times, how many for the choice of the policy, and how many plans are tried. */
-export interface Effort {
+interface Effort {
   readonly samples: number;
   readonly scenarios: number;
   readonly schedules: number;
@@ -46,6 +47,16 @@ function isBehind(db: Db, truckId: Id<"truck">, now: Instant): boolean {
   return (
     bench.estimatedVersion !== bench.benchVersion || bench.estimatedAt === null || now - bench.estimatedAt >= LOOK_AGAIN_MS || now < bench.estimatedAt
   );
+}
+
+/** Where only time has passed the policy stays, and fewer days tell whether something slips. */
+const GLANCE_SAMPLES = 200;
+
+/** The times of every open order under the policy in force, when nothing was pressed since they were made. */
+async function glance({ db, seed, now, effort = fullEffort }: ReestimateParts, truckId: Id<"truck">, policy: Policy): Promise<BenchEstimate> {
+  const snapshot = benchSnapshot(db, truckId, now(), null);
+  const samples = Math.min(effort.samples, GLANCE_SAMPLES);
+  return { snapshot, policy, times: await inTurns(estimateInSlices({ snapshot, policy, pace: learnedPace(db), seed, samples })) };
 }
 
 /** How the bench is best run, and the times of every open order under it. */
@@ -73,7 +84,9 @@ function postsOf(tx: Tx, truckId: Id<"truck">, { moved, slips }: Applied, now: I
 export async function reestimate(parts: ReestimateParts): Promise<void> {
   for (const { id: truckId } of allTrucks(parts.db)) {
     for (let tried = 1; tried <= MOST_TRIES && isBehind(parts.db, truckId, parts.now()); tried += 1) {
-      const estimate = await estimateAll(parts, truckId);
+      const policy = policyOnRecord(parts.db, truckId);
+      const isOnlyLater = benchOf(parts.db, truckId)?.estimatedVersion === benchVersion(parts.db, truckId);
+      const estimate = policy !== null && isOnlyLater ? await glance(parts, truckId, policy) : await estimateAll(parts, truckId);
       write(parts.db, (tx) => {
         if (benchVersion(tx, truckId) === estimate.snapshot.version) {
           const applied = applyEstimate(tx, truckId, estimate);

@@ -72,9 +72,9 @@ function slipOf(tx: Tx, order: OrderRow, times: OrderTimes, snapshot: BenchSnaps
 }
 
 function noteClubs(tx: Tx, order: OrderRow, times: readonly ReadyEstimate[]): void {
-  for (const [job, { id }] of sheetsOf(tx, order).entries()) {
+  for (const [job, { id, likelyAt }] of sheetsOf(tx, order).entries()) {
     const own = times.find((time) => time.order === order.id && time.job === job);
-    if (own !== undefined) {
+    if (own !== undefined && differs(own.likelyAt, likelyAt)) {
       noteOnSheet(tx, id, { likelyAt: own.likelyAt, promiseAt: own.promiseAt, playableAt: own.playableAt });
     }
   }
@@ -86,8 +86,8 @@ function applyTo(tx: Tx, order: OrderRow, { times, snapshot }: BenchEstimate): {
   const moved = differs(own.likelyAt, order.likelyAt) || differs(own.playableAt, order.playableAt);
   if (moved) {
     noteOnOrder(tx, order.id, { likelyAt: own.likelyAt, playableAt: own.playableAt });
-    noteClubs(tx, order, times);
   }
+  noteClubs(tx, order, times);
   const isKept = snapshot.jobs.some((job) => job.order === order.id && (job.held || job.releaseAt !== null));
   const slip = isKept ? null : slipOf(tx, order, own, snapshot);
   return { moved: moved || slip !== null, slip };

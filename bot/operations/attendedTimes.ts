@@ -15,7 +15,9 @@ const beginsStage = ({ press }: PressRow, before: PressRow | undefined): boolean
 
 function inOpenHours(times: readonly OpenInterval[], open: readonly OpenInterval[]): readonly OpenInterval[] {
   return times.flatMap(({ from, to }) =>
-    open.map((hours) => ({ from: instant(Math.max(from, hours.from)), to: instant(Math.min(to, hours.to)) })).filter((part) => part.from < part.to),
+    open
+      .map((hours) => ({ from: instant(Math.max(from, hours.from)), to: instant(Math.min(to, hours.to)) }))
+      .filter((part) => part.from < part.to || (from === to && part.from === part.to)),
   );
 }
 
@@ -36,7 +38,7 @@ export function attendedTimes(presses: readonly PressRow[], orderId: Id<"order">
   let since: Instant | null = begun.at;
   const times: OpenInterval[] = [];
   const stop = (at: Instant): void => {
-    if (since !== null && since < at) {
+    if (since !== null && since <= at) {
       times.push({ from: since, to: at });
     }
     since = null;

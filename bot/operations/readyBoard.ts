@@ -107,10 +107,10 @@ function inRows(bars: readonly BoardBar[]): readonly (readonly BoardBar[])[] {
   return rows;
 }
 
-/** What a step looks like within the window; nothing when it lies outside. */
-function barOf(step: ScheduledStep, orderNumber: number | undefined, { from, to }: OpenInterval): readonly BoardBar[] {
+/** What a step looks like within the window; nothing when it lies outside, or when only the press that ends it is missing. */
+function barOf(step: ScheduledStep, orderNumber: number | undefined, { from, to }: OpenInterval, now: Instant): readonly BoardBar[] {
   const { order, route, startAt, endAt, underWay } = step;
-  if (orderNumber === undefined || startAt === null || endAt === null || endAt <= from || startAt >= to || startAt === endAt) {
+  if (orderNumber === undefined || startAt === null || endAt === null || endAt <= Math.max(from, now) || startAt >= to || startAt === endAt) {
     return [];
   }
   const [fromAt, toAt] = [instant(Math.max(startAt, from)), instant(Math.min(endAt, to))];
@@ -134,7 +134,7 @@ export function readyBoard(reader: Reader, truckId: Id<"truck">, now: Instant): 
     day,
     orders.flatMap(({ promiseAt }) => promiseAt ?? []),
   );
-  const barsOf = (steps: readonly ScheduledStep[]): readonly BoardBar[] => steps.flatMap((step) => barOf(step, numbers.get(step.order), window));
+  const barsOf = (steps: readonly ScheduledStep[]): readonly BoardBar[] => steps.flatMap((step) => barOf(step, numbers.get(step.order), window, now));
   const work = day.filter(({ route }) => !route.unattended);
   const stations = [...new Set(work.map(({ route }) => route.station))];
   return {

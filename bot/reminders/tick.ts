@@ -1,7 +1,7 @@
 import { type Id, type Instant, instant } from "../../core/kinds.ts";
 import { claimDue } from "../../db/repositories/due.ts";
 import { benchStates, noteOnOrder, type OrderRow, ordersIn } from "../../db/repositories/orders.ts";
-import { enqueuePost, type PostMark } from "../../db/repositories/outbox.ts";
+import { enqueuePost, isPlanned, type PostMark } from "../../db/repositories/outbox.ts";
 import { allTrucks, currentEvent, truckChannel } from "../../db/repositories/people.ts";
 import { type Db, write } from "../../db/write.ts";
 import type { Card } from "../chat/types.ts";
@@ -9,6 +9,7 @@ import { LOOK_AGAIN_MS } from "../flows/reestimate.ts";
 import { fillFacts } from "../operations/fillFacts.ts";
 import { orderFacts } from "../operations/orderFacts.ts";
 import { owedFacts } from "../operations/owedFacts.ts";
+import { keepPosts } from "../outbox/keepPosts.ts";
 import { askBagCard, nudgeCard, readyCallCard } from "../replies/callCards.ts";
 import { fillCard } from "../replies/fillCard.ts";
 import { owedCard } from "../replies/owedCard.ts";
@@ -91,7 +92,7 @@ function callRep(parts: TickParts, order: OrderRow, now: Instant, key: string, c
     if (Object.keys(change).length > 0) {
       noteOnOrder(tx, order.id, change);
     }
-    enqueuePost(tx, { channel: order.channel, dedupeKey: key, card, at: now, ...parts.newMark() });
+    keepPosts(tx, [{ channel: order.channel, key, card }], now, parts.newMark);
   });
 }
 
@@ -103,7 +104,10 @@ function nudges(parts: TickParts, truckId: Id<"truck">, now: Instant): void {
     }
   }
   for (const order of ordersIn(parts.db, truckId, ["ready"])) {
-    callRep(parts, order, now, `ready:${order.id}:${order.revision}`, readyCallCard(orderFacts(parts.db, order, now)), {});
+    const key = `ready:${order.id}:${order.revision}`;
+    if (!isPlanned(parts.db, key)) {
+      callRep(parts, order, now, key, readyCallCard(orderFacts(parts.db, order, now)), {});
+    }
   }
 }
 

@@ -116,7 +116,7 @@ function workThrough(
     const open = work.filter(({ step }) => !isFinished(step));
     const { step: next, waitEndsAt } = nextOf(open, attention.at());
     if (next === null) {
-      if (!Number.isFinite(waitEndsAt)) return;
+      if (!Number.isFinite(waitEndsAt)) break;
       attention.skipTo(waitEndsAt);
       continue;
     }
@@ -134,6 +134,17 @@ function workThrough(
     }
     before = next;
   }
+  takeUpNext(work, at);
+}
+
+/** Whoever is there has something in hand: at the very moment a step is over the next one begins. */
+function takeUpNext(work: readonly Walked[], at: { readonly person: Id<"person"> | null; readonly now: Instant; readonly here: boolean }): void {
+  if (!at.here || work.some(({ step }) => step.state === "running")) return;
+  const { step: next } = nextOf(
+    work.filter(({ step }) => !isFinished(step)),
+    at.now,
+  );
+  if (next !== null) next.step = { ...next.step, state: "running", startedAt: instant(at.now - next.step.workedMs), workedMs: 0, person: at.person };
 }
 
 /**

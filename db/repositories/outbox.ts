@@ -41,6 +41,11 @@ export function enqueuePost(tx: Tx, post: NewPost): { readonly id: Id<"outbox">;
   return { id: known.id, isNew: false };
 }
 
+/** @returns whether a post of this key was planned before */
+export function isPlanned(reader: Reader, dedupeKey: string): boolean {
+  return reader.select({ id: outbox.id }).from(outbox).where(eq(outbox.dedupeKey, dedupeKey)).get() !== undefined;
+}
+
 /**
  * Lists the channels with posts that have yet to leave.
  *

@@ -52,6 +52,17 @@ describe("readyBoard", () => {
     expect(facts.to).toBeGreaterThan(Number(facts.orders[0]?.promiseAt));
   });
 
+  it("shows no wait that is over", async () => {
+    await setAside();
+    await bringTo(bot, "gluedOn");
+    bot.later(7);
+    expect(
+      board()
+        .waits.flat()
+        .filter(({ kind }) => kind === "bondSet"),
+    ).toEqual([]);
+  });
+
   it("lets no bars of a row overlap, all within what is shown", async () => {
     await bot.say(maren, "build toll 7i 8i 9i pw like gamer go");
     await bot.settle();
