@@ -14,7 +14,7 @@ import { techniciansAt } from "./crew.ts";
 import { orderWeight } from "./orderWeight.ts";
 
 /** A workshop truck as they usually are; common practice, no source. */
-export const usualStations: Readonly<Record<Station, number>> = {
+const usualStations: Readonly<Record<Station, number>> = {
   bench: 2,
   cutter: 1,
   bonding: 2,

@@ -12,7 +12,7 @@ export type Rested =
   | { readonly kind: "refused"; readonly order: OrderRow; readonly why: "held" | "wrong-state" | "resting" | "handed-back" | "not-resting" };
 
 /** Whether work on an order rests: its last press was Pause or Hand back. */
-export function isResting(presses: readonly { readonly press: string }[]): boolean {
+function isResting(presses: readonly { readonly press: string }[]): boolean {
   const last = presses.at(-1)?.press;
   return last === "pause" || last === "handBack";
 }

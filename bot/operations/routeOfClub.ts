@@ -8,7 +8,7 @@ import type { Reader } from "../../db/write.ts";
 import { shopFloors, shopRoutes } from "./shopRoutes.ts";
 
 /** The floors in force, with the walk of the venue. */
-export function floorsAt(reader: Reader, truckId: Id<"truck">, now: Instant): WaitFloors {
+function floorsAt(reader: Reader, truckId: Id<"truck">, now: Instant): WaitFloors {
   const walkMin = currentEvent(reader, truckId, now)?.event.walkMin;
   const floors = shopFloors(reader);
   return walkMin === undefined ? floors : { ...floors, walkMin };
