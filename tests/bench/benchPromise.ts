@@ -1,5 +1,6 @@
 import { performance } from "node:perf_hooks";
 import { parseArgs } from "node:util";
+import { printPolicySeason } from "./promise/policySeason.ts";
 import { type Kept, type SeasonPromises, seasonPromises } from "./promise/seasonPromises.ts";
 import { trueSeason } from "./promise/trueSeason.ts";
 
@@ -75,3 +76,4 @@ printAll(
   seasons.filter(({ seed }) => drifts(seed)).map(({ promises }) => promises),
 );
 console.log(`\n${((performance.now() - from) / 1000).toFixed(0)} s`);
+printPolicySeason();
