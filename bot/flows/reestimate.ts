@@ -56,7 +56,7 @@ const GLANCE_SAMPLES = 200;
 async function glance({ db, seed, now, effort = fullEffort }: ReestimateParts, truckId: Id<"truck">, policy: Policy): Promise<BenchEstimate> {
   const snapshot = benchSnapshot(db, truckId, now(), null);
   const samples = Math.min(effort.samples, GLANCE_SAMPLES);
-  return { snapshot, policy, times: await inTurns(estimateInSlices({ snapshot, policy, pace: learnedPace(db), seed, samples })) };
+  return { snapshot, policy, times: await inTurns(estimateInSlices({ snapshot, policy, pace: learnedPace(db), seed, samples })), isOnlyLater: true };
 }
 
 /** How the bench is best run, and the times of every open order under it. */
@@ -67,7 +67,7 @@ async function estimateAll({ db, seed, now, effort = fullEffort }: ReestimatePar
     choosePolicyInSlices({ snapshot, pace, seed, scenarios: effort.scenarios, schedules: effort.schedules, incumbent: policyOnRecord(db, truckId) }),
   );
   const times = await inTurns(estimateInSlices({ snapshot, policy, pace, seed, samples: effort.samples }));
-  return { snapshot, policy, times };
+  return { snapshot, policy, times, isOnlyLater: false };
 }
 
 /** Cards with other times, the board where a promise changed, and the calls. */

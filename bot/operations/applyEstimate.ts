@@ -13,6 +13,8 @@ export interface BenchEstimate {
   readonly snapshot: BenchSnapshot;
   readonly policy: Policy;
   readonly times: readonly ReadyEstimate[];
+  /** Nothing was pressed since the last one: only slips are news, and no post is edited for the clock alone. */
+  readonly isOnlyLater: boolean;
 }
 
 /** An order that is later than was said: the new time is on record as its promise from now on. */
@@ -34,8 +36,8 @@ const MS_PER_MIN = 60_000;
 const SLIP_MS = 5 * MS_PER_MIN;
 /** A post is edited for a time that moved this much. */
 const SHOWN_MS = 2 * MS_PER_MIN;
-/** Without a press since the last call there is little new to tell: half an hour is. */
-const QUIET_MS = 30 * MS_PER_MIN;
+/** Without a press since the last call there is little new to tell: two hours are. */
+const QUIET_MS = 120 * MS_PER_MIN;
 
 /** Whether two times read differently enough on a card. */
 const differs = (a: Instant | null, b: Instant | null): boolean => (a === null || b === null ? a !== b : Math.abs(a - b) >= SHOWN_MS);
@@ -52,7 +54,7 @@ function isLate(order: OrderRow, likelyAt: Instant | null): boolean {
   return likelyAt - promised >= SLIP_MS || (byAt !== null && promised <= byAt && likelyAt - byAt >= SLIP_MS);
 }
 
-/** One slip is one call: another needs a press on the bench since the last, or half an hour. */
+/** One slip is one call: another needs a press on the bench since the last, or two hours. */
 function isNews(tx: Tx, order: OrderRow, { now, version }: BenchSnapshot): boolean {
   const told = promisesOf(tx, order.id).findLast(({ cause }) => cause === "slipped");
   return told === undefined || version !== order.toldLateVersion || now - told.at >= QUIET_MS;
@@ -81,16 +83,16 @@ function noteClubs(tx: Tx, order: OrderRow, times: readonly ReadyEstimate[]): vo
 }
 
 /** New times of one order; those of its clubs with them. */
-function applyTo(tx: Tx, order: OrderRow, { times, snapshot }: BenchEstimate): { readonly moved: boolean; readonly slip: Slip | null } {
+function applyTo(tx: Tx, order: OrderRow, { times, snapshot, isOnlyLater }: BenchEstimate): { readonly moved: boolean; readonly slip: Slip | null } {
   const own = timesOf(times, order.id);
-  const moved = differs(own.likelyAt, order.likelyAt) || differs(own.playableAt, order.playableAt);
+  const isKept = snapshot.jobs.some((job) => job.order === order.id && (job.held || job.releaseAt !== null));
+  const slip = isKept ? null : slipOf(tx, order, own, snapshot);
+  const moved = slip !== null || (!isOnlyLater && (differs(own.likelyAt, order.likelyAt) || differs(own.playableAt, order.playableAt)));
   if (moved) {
     noteOnOrder(tx, order.id, { likelyAt: own.likelyAt, playableAt: own.playableAt });
   }
   noteClubs(tx, order, times);
-  const isKept = snapshot.jobs.some((job) => job.order === order.id && (job.held || job.releaseAt !== null));
-  const slip = isKept ? null : slipOf(tx, order, own, snapshot);
-  return { moved: moved || slip !== null, slip };
+  return { moved, slip };
 }
 
 /**

@@ -21,7 +21,7 @@ const root = fileURLToPath(new URL("../..", import.meta.url));
 function play(...options: readonly string[]) {
   const input = readFileSync(`${root}/fixtures/posts/day.txt`);
   const env = { ...process.env, DISCORD_TOKEN: "" };
-  return spawnSync("npx", ["tsx", "bot/main.ts", ...options], { cwd: root, input, env, encoding: "utf8", timeout: 100_000 });
+  return spawnSync("npx", ["tsx", "bot/main.ts", ...options], { cwd: root, input, env, encoding: "utf8", timeout: 100_000, maxBuffer: 2 ** 26 });
 }
 
 describe("the scripted day", () => {

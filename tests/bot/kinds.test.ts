@@ -21,7 +21,14 @@ describe("the script of every kind of work", () => {
   beforeAll(() => {
     const input = readFileSync(`${root}/fixtures/posts/kinds.txt`);
     const env = { ...process.env, DISCORD_TOKEN: "" };
-    const played = spawnSync("npx", ["tsx", "bot/main.ts", "--json"], { cwd: root, input, env, encoding: "utf8", timeout: 100_000 });
+    const played = spawnSync("npx", ["tsx", "bot/main.ts", "--json"], {
+      cwd: root,
+      input,
+      env,
+      encoding: "utf8",
+      timeout: 100_000,
+      maxBuffer: 2 ** 26,
+    });
     expect(played.stderr).toBe("");
     expect(played.status).toBe(0);
     const lines = played.stdout.trim().split("\n");

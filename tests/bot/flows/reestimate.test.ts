@@ -104,7 +104,7 @@ describe("a slip", () => {
       await bot.settle();
       expect(lateOf(NUMBER)).toHaveLength(1);
     }
-    bot.later(60);
+    bot.later(121);
     await bot.settle();
     expect(lateOf(NUMBER)).toHaveLength(2);
   });
