@@ -92,7 +92,7 @@ function settled(job: BenchJob, now: Instant): ReadyEstimate {
  * @returns yields the number of samples run so far; returns the estimates
  * @throws {DomainError} as `readyTimes`
  */
-export function* estimateInSlices(question: ReadyQuestion, sliceSamples = 25): Generator<number, readonly ReadyEstimate[], void> {
+export function* estimateInSlices(question: ReadyQuestion, sliceSamples = 10): Generator<number, readonly ReadyEstimate[], void> {
   const { snapshot, pace, seed, samples } = question;
   checkedDraw(pace, seed, 0);
   wholeNumber(samples, { field: "samples", min: 1, max: MOST_SAMPLES });

@@ -10,6 +10,7 @@ import { inRange } from "./inRange.ts";
  * @throws {DomainError} `quantity-out-of-range` at the first number that is NaN or infinite, `field` being its path
  */
 export function finiteNumbers<T>(record: T, field: string): T {
+  if (isFiniteThroughout(record)) return record;
   if (typeof record === "number") {
     inRange(record, { field, unit: "" });
   } else if (typeof record === "object" && record !== null) {
@@ -18,4 +19,12 @@ export function finiteNumbers<T>(record: T, field: string): T {
     }
   }
   return record;
+}
+
+/** Without the paths of its numbers, which only a refusal names: large records are looked at often. */
+function isFiniteThroughout(value: unknown): boolean {
+  if (typeof value === "number") return Number.isFinite(value);
+  if (typeof value !== "object" || value === null) return true;
+  for (const part of Array.isArray(value) ? value : Object.values(value)) if (!isFiniteThroughout(part)) return false;
+  return true;
 }

@@ -1,6 +1,7 @@
 import { createRequire } from "node:module";
 import { Resvg } from "@resvg/resvg-js";
-import { boardOption, FONT } from "./boardOption.ts";
+import { FONT } from "./boardLook.ts";
+import { boardOption } from "./boardOption.ts";
 import type { ReadyBoardPrint } from "./readyBoardPrint.ts";
 
 const require = createRequire(import.meta.url);

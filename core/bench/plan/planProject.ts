@@ -33,6 +33,7 @@ function firstKeys({ activities }: Project, { goal }: PlanBudget, tailsMs: Float
 export function* planInSlices(project: Project, budget: PlanBudget, sliceSchedules = 20): Generator<number, Plan, void> {
   checkedProject(project, budget);
   wholeNumber(sliceSchedules, { field: "sliceSchedules", min: 1, max: 10_000_000 });
+  yield 0;
   const decoder = new Decoder(project);
   const { tailsMs, makespanMs } = projectBounds(project);
   const search = new PlanSearch(project, budget, decoder, budget.goal === "makespan" ? makespanMs : 0);

@@ -150,7 +150,7 @@ const queue = [1, 2, 3, 4].map((order) => benchJob(order, driver(), { dueAt: inM
 describe(byLaw(estimateInSlices, "where the work is cut into slices changes nothing"), () => {
   it("gives in slices what it gives at once", () => {
     const question = { snapshot: benchWith(queue), pace: defaultPace, seed: 3, samples: 90 };
-    const slices = estimateInSlices(question);
+    const slices = estimateInSlices(question, 25);
     const progress = [slices.next().value, slices.next().value, slices.next().value];
     expect(progress).toEqual([25, 50, 75]);
     expect(slices.next()).toEqual({ done: true, value: readyTimes(question) });

@@ -1,6 +1,6 @@
 import { Resvg } from "@resvg/resvg-js";
 import { describe, expect, it } from "vitest";
-import { clockAtMinute } from "../../../../bot/prints/ready/boardOption.ts";
+import { clockAtMinute } from "../../../../bot/prints/ready/boardTime.ts";
 import { drawReadyBoard, readyBoardSvg } from "../../../../bot/prints/ready/drawReadyBoard.ts";
 import type { ReadyBoardPrint } from "../../../../bot/prints/ready/readyBoardPrint.ts";
 
