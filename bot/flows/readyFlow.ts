@@ -8,6 +8,7 @@ import { readingContext } from "../desk/readingContext.ts";
 import { awaitsClub } from "../operations/awaitsClub.ts";
 import { type BenchExtra, extraOrder } from "../operations/benchExtra.ts";
 import { deadlineOf } from "../operations/draftOrder.ts";
+import { lackingAt } from "../operations/lackingAt.ts";
 import { orderFacts } from "../operations/orderFacts.ts";
 import { timesOf } from "../operations/orderTimes.ts";
 import { planOrder } from "../operations/planOrder.ts";
@@ -74,6 +75,14 @@ export async function readyFlow(context: Context, text: string): Promise<Reply> 
     ...timesOf(withIt.times, extraOrder),
     chance,
     awaitsClub: awaitsClub(request, null),
+    lacking: context.read((reader) =>
+      lackingAt(
+        reader,
+        truck,
+        planned.flatMap(({ route }) => route.steps),
+        now,
+      ),
+    ),
     cannotYet: planned.some(({ faults }) => faults.length > 0),
     slips: slipsIn(withIt.times),
     first: first === null ? null : { ...timesOf(first.times, extraOrder), chance: chanceOf(first.times), slips: slipsIn(first.times) },

@@ -72,7 +72,7 @@ async function estimateAll({ db, seed, now, effort = fullEffort }: ReestimatePar
 
 /** Cards with other times, the board where a promise changed, and the calls. */
 function postsOf(tx: Tx, truckId: Id<"truck">, { moved, slips }: Applied, now: Instant): readonly Post[] {
-  const board = slips.length > 0 ? benchPosts(tx, truckId, now) : [];
+  const board = moved.length > 0 ? benchPosts(tx, truckId, now) : [];
   return [...moved.map((order) => orderPost(tx, order, now)), ...board, ...slipPosts(tx, slips, now)];
 }
 

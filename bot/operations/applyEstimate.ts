@@ -82,12 +82,27 @@ function noteClubs(tx: Tx, order: OrderRow, times: readonly ReadyEstimate[]): vo
   }
 }
 
+/** A promise that could not be given before, or that was taken back, is given as soon as there is one. */
+function promiseAfterAll(tx: Tx, order: OrderRow, times: OrderTimes, now: Instant): boolean {
+  if (order.givenPromiseAt !== null || times.promiseAt === null) {
+    return false;
+  }
+  const isTakenBack = promisesOf(tx, order.id).some(({ revision }) => revision === order.revision);
+  givePromise(tx, order, isTakenBack ? "slipped" : order.clubInAt === null ? "confirmed" : "arrived", times, now);
+  noteOnOrder(tx, order.id, { givenPromiseAt: times.promiseAt });
+  return true;
+}
+
 /** New times of one order; those of its clubs with them. */
 function applyTo(tx: Tx, order: OrderRow, { times, snapshot, isOnlyLater }: BenchEstimate): { readonly moved: boolean; readonly slip: Slip | null } {
   const own = timesOf(times, order.id);
   const isKept = snapshot.jobs.some((job) => job.order === order.id && (job.held || job.releaseAt !== null));
   const slip = isKept ? null : slipOf(tx, order, own, snapshot);
-  const moved = slip !== null || (!isOnlyLater && (differs(own.likelyAt, order.likelyAt) || differs(own.playableAt, order.playableAt)));
+  const isPromised = !isKept && !isOnlyLater && promiseAfterAll(tx, order, own, snapshot.now);
+  /** What was said to come has not: its time is no more. */
+  const isLapsed = isKept && own.likelyAt === null && order.likelyAt !== null;
+  const moved =
+    slip !== null || isPromised || isLapsed || (!isOnlyLater && (differs(own.likelyAt, order.likelyAt) || differs(own.playableAt, order.playableAt)));
   if (moved) {
     noteOnOrder(tx, order.id, { likelyAt: own.likelyAt, playableAt: own.playableAt });
   }

@@ -1,7 +1,6 @@
 import type { CheckTolerances } from "../../core/bag/checkTolerances.ts";
 import type { FinishedClub } from "../../core/bag/finishedClub.ts";
 import type { Bag, SpecClub } from "../../core/bag/specClub.ts";
-import type { Skill } from "../../core/bench/benchTypes.ts";
 import type { BuildRequest } from "../../core/buildSheet/buildRequest.ts";
 import type { FinalCheck } from "../../core/buildSheet/finalCheck.ts";
 import type { Looks } from "../../core/buildSheet/lookRows.ts";
@@ -18,7 +17,7 @@ import type { Reader } from "../../db/write.ts";
 import { type AtBench, atBench } from "./atBench.ts";
 import { awaitsClub } from "./awaitsClub.ts";
 import { checkOfSheet, heldAgainst } from "./checkOfSheet.ts";
-import { techniciansAt } from "./crew.ts";
+import { type Lacking, lackingAt } from "./lackingAt.ts";
 import { type ListEntry, listEntries } from "./listForPlay.ts";
 import type { OrderFault } from "./plannedClub.ts";
 import { planOrder } from "./planOrder.ts";
@@ -100,7 +99,7 @@ export interface OrderFacts {
   /** Shafts in the player's bag: a usual start for a trial. */
   readonly playedShafts: readonly string[];
   /** Nobody at the bench, or nobody with a skill it asks for. */
-  readonly lacking: readonly (Skill | "anybody")[];
+  readonly lacking: readonly Lacking[];
   /** What the clubs are checked within. */
   readonly tolerances: CheckTolerances;
   /** The list for play at this event: what is known of the head. */
@@ -116,12 +115,6 @@ function bagCount(bag: Bag, { clubs, out }: BuildRequest): number | null {
   }
   const left = bag.clubs.map(({ club }) => club).filter((club) => !out.includes(club));
   return new Set([...left, ...clubs]).size;
-}
-
-function lackingFor(reader: Reader, order: OrderRow, clubs: readonly ClubFacts[]): readonly (Skill | "anybody")[] {
-  const crew = techniciansAt(reader, order.truckId);
-  const asked = new Set(clubs.flatMap(({ steps }) => steps.flatMap(({ route }) => route.skill ?? [])));
-  return crew.length === 0 ? ["anybody"] : [...asked].filter((skill) => !crew.some(({ skills }) => skills.includes(skill)));
 }
 
 /** A club without a plan says why; sheets do not keep it, as it changes with the stock. */
@@ -163,6 +156,7 @@ export function orderFacts(reader: Reader, order: OrderRow, now: Instant): Order
   });
   const bag = liveSpec(reader, order.playerId)?.bag ?? null;
   const awaits = awaitsClub(request, order);
+  const routeSteps = clubs.flatMap(({ steps }) => steps.map(({ route }) => route));
   return {
     order: order.id,
     number: order.number,
@@ -192,7 +186,7 @@ export function orderFacts(reader: Reader, order: OrderRow, now: Instant): Order
     bringerUnsaid: awaits && request.broughtBy === null,
     bagCount: bag === null ? null : bagCount(bag, request),
     playedShafts: [...new Set((bag?.clubs ?? []).flatMap(({ shaftModel }) => shaftModel ?? []))],
-    lacking: order.givenPromiseAt === null ? lackingFor(reader, order, clubs) : [],
+    lacking: order.givenPromiseAt === null ? lackingAt(reader, order.truckId, routeSteps, now) : [],
     tolerances: checkTolerances(reader),
     listEntries: order.state === "ready" ? listEntries(reader, order) : [],
     owed: owedMarkings(reader, order.playerId).filter((row) => request.clubs.some((club) => club === row.club)),

@@ -9,7 +9,9 @@ import type { Reader } from "../../db/write.ts";
 export type SlipCause =
   | { readonly kind: "fewerHands"; readonly now: number; readonly before: number }
   | { readonly kind: "slowStep"; readonly step: StepKind; readonly overMin: number }
-  /** So long over its time that a press is missing rather than the work slow. */
+  /** Somebody has laid it aside. */
+  | { readonly kind: "resting"; readonly since: Instant }
+  /** Nothing was pressed for so long that a press is missing rather than the work slow. */
   | { readonly kind: "noPress"; readonly since: Instant }
   /** Orders that came after the promise and go first. */
   | { readonly kind: "behind"; readonly numbers: readonly number[] }
@@ -36,8 +38,18 @@ function slowStep(reader: Reader, snapshot: BenchSnapshot, order: OrderRow): Sli
   if (over === undefined || over.overMin < LEAST_OVER_MIN) {
     return null;
   }
-  const lastPress = pressesOf(reader, order.id).at(-1);
-  return over.overMin >= MISSING_MIN && lastPress !== undefined ? { kind: "noPress", since: lastPress.at } : { kind: "slowStep", ...over };
+  return over.overMin >= MISSING_MIN ? (noPress(reader, snapshot, order) ?? { kind: "slowStep", ...over }) : { kind: "slowStep", ...over };
+}
+
+/** Nothing was pressed on it for half an hour. */
+function noPress(reader: Reader, { now }: BenchSnapshot, order: OrderRow): SlipCause | null {
+  const last = pressesOf(reader, order.id).at(-1);
+  return last !== undefined && now - last.at >= MISSING_MIN * MS_PER_MIN ? { kind: "noPress", since: last.at } : null;
+}
+
+function resting(reader: Reader, order: OrderRow): SlipCause | null {
+  const last = pressesOf(reader, order.id).at(-1);
+  return order.state === "confirmed" || (last?.press !== "pause" && last?.press !== "handBack") ? null : { kind: "resting", since: last.at };
 }
 
 function behind(reader: Reader, snapshot: BenchSnapshot, order: OrderRow, promisedAt: Instant): SlipCause | null {
@@ -53,8 +65,8 @@ function behind(reader: Reader, snapshot: BenchSnapshot, order: OrderRow, promis
 }
 
 /**
- * Finds why an order slips, the nearest cause first: fewer hands than when it was promised, its own step over its time, orders that came
- * after and go first, closing time; else that it has not been started, or that the bench is slower than thought.
+ * Finds why an order slips, the nearest cause first: fewer hands than when it was promised, laid aside, its own step over its time, orders
+ * that came after and go first, closing time; else that it has not been started, nothing was pressed on it, or the bench is slower than thought.
  */
 export function slipCause(reader: Reader, snapshot: BenchSnapshot, order: OrderRow, likelyAt: Instant | null): SlipCause {
   const promised = promisesOf(reader, order.id).findLast(({ revision }) => revision === order.revision);
@@ -62,7 +74,8 @@ export function slipCause(reader: Reader, snapshot: BenchSnapshot, order: OrderR
   if (promised !== undefined && hands < promised.technicians) {
     return { kind: "fewerHands", now: hands, before: promised.technicians };
   }
-  const own = slowStep(reader, snapshot, order) ?? (promised === undefined ? null : behind(reader, snapshot, order, promised.at));
+  const own =
+    resting(reader, order) ?? slowStep(reader, snapshot, order) ?? (promised === undefined ? null : behind(reader, snapshot, order, promised.at));
   if (own !== null) {
     return own;
   }
@@ -70,5 +83,5 @@ export function slipCause(reader: Reader, snapshot: BenchSnapshot, order: OrderR
   if (likelyAt === null || closesAt === undefined || likelyAt > closesAt) {
     return { kind: "closed" };
   }
-  return { kind: order.state === "confirmed" ? "notStarted" : "bench" };
+  return order.state === "confirmed" ? { kind: "notStarted" } : (noPress(reader, snapshot, order) ?? { kind: "bench" });
 }

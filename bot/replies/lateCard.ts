@@ -8,7 +8,7 @@ import { orderTitle } from "./orderTitle.ts";
 import { plural, timeText } from "./shown.ts";
 import { stepWords } from "./stepWords.ts";
 
-type ToldSlip = Omit<Slip, "order"> & { readonly facts: OrderFacts };
+type ToldSlip = Slip & { readonly facts: OrderFacts };
 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
@@ -18,6 +18,8 @@ function causeWords(cause: SlipCause, now: Instant, zone: string): string {
       return cause.now === 0 ? "nobody is at the bench" : `${plural(cause.now, "technician")} where there were ${cause.before}`;
     case "slowStep":
       return `“${lower(stepWords[cause.step])}” takes longer than usual, by ${plural(Math.round(cause.overMin), "minute")} so far`;
+    case "resting":
+      return `it was laid aside at ${timeText(cause.since, now, zone)}`;
     case "noPress":
       return `no press on it since ${timeText(cause.since, now, zone)}: is one missing?`;
     case "behind":
@@ -41,16 +43,19 @@ const called = ({ facts, promisedBeforeAt }: ToldSlip, now: Instant): Line =>
     facts.byAt === null ? "" : `, wanted by ${timeText(facts.byAt, now, facts.zone)}`,
   );
 
-function choices({ facts }: ToldSlip, several: boolean): readonly Button[] {
+/** Of several each can be put first; to withdraw one its own post has a button. */
+function choices({ facts, order }: ToldSlip, several: boolean): readonly Button[] {
   const act = (label: string, command: string, weight: Button["weight"]): Button => ({
-    label: several ? `${label} ${facts.number}` : label,
+    label,
     weight,
     action: { command, subject: `order:${facts.order}`, version: facts.version },
   });
-  return [...(facts.request.urgent ? [] : [act("First in line", "order first", "plain")]), act("Scratch", "order scratch", "grave")];
+  const first = order.urgent ? [] : [act(several ? `${facts.number} first` : "First in line", "order first", "plain")];
+  return several ? first : [...first, act("Scratch", "order scratch", "grave")];
 }
 
-const MOST_WITH_CHOICE = 2;
+/** One row of buttons. */
+const MOST_WITH_CHOICE = 5;
 
 /** Orders that are later than was said: new time, cause, and the choice; the rep is called once. */
 export function lateCard(slips: readonly ToldSlip[], now: Instant): Card {
@@ -79,7 +84,10 @@ export function lateCard(slips: readonly ToldSlip[], now: Instant): Card {
     kind: "call.late",
     title,
     tone: "attention",
-    lines: [...lines, line(several ? "Let them run, put one first, or withdraw one." : "Let it run, put it first, or withdraw it.")],
+    lines: [
+      ...lines,
+      line(several ? "Let them run, or put one first. To withdraw one, press Scratch on its post." : "Let it run, put it first, or withdraw it."),
+    ],
     buttons: slips.slice(0, several ? MOST_WITH_CHOICE : 1).flatMap((slip) => choices(slip, several)),
     data: several ? { orders: data } : (data[0] ?? {}),
   });

@@ -34,6 +34,8 @@ export function orderData(facts: OrderFacts): Readonly<Record<string, Json>> {
     playableAt: facts.playableAt,
     byAt: facts.byAt,
     ...(first === undefined ? {} : clubData(first)),
-    ...(facts.clubs.length > 1 ? { clubs: facts.clubs.map((club) => ({ club: club.club, copyNumber: club.copy, ...clubData(club) })) } : {}),
+    ...(facts.clubs.length > 1
+      ? { clubs: facts.clubs.map((club) => ({ club: club.club, copyNumber: club.copy, likelyAt: club.likelyAt, ...clubData(club) })) }
+      : {}),
   };
 }

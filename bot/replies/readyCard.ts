@@ -1,10 +1,12 @@
 import type { BuildRequest } from "../../core/buildSheet/buildRequest.ts";
 import type { Instant } from "../../core/kinds.ts";
 import type { Card, Line, Reply } from "../chat/types.ts";
+import type { Lacking } from "../operations/lackingAt.ts";
 import type { OrderFacts } from "../operations/orderFacts.ts";
 import type { OrderTimes } from "../operations/orderTimes.ts";
 import type { ReadySlip } from "../operations/readySlips.ts";
 import { card, line, note } from "./card.ts";
+import { lackingWords } from "./lackingWords.ts";
 import { orderTitle } from "./orderTitle.ts";
 import { clubWords, plural, timeText } from "./shown.ts";
 
@@ -18,6 +20,8 @@ export interface ReadyFacts extends OrderTimes {
   readonly byAt: Instant | null;
   readonly chance: number | null;
   readonly awaitsClub: boolean;
+  /** Nobody at the bench, or nobody with a skill it asks for. */
+  readonly lacking: readonly Lacking[];
   /** Something of it cannot be built as asked; its times are those of its route. */
   readonly cannotYet: boolean;
   readonly slips: readonly ShownSlip[];
@@ -61,8 +65,8 @@ function slipLines(slips: readonly ShownSlip[], now: Instant): readonly Line[] {
     : [line(`Slips by it: ${plural(later.length, "order")}`), ...later.map((slip) => slipLine(slip, now))];
 }
 
-function timesText({ likelyAt, promiseAt, playableAt }: OrderTimes, now: Instant, zone: string): string {
-  if (promiseAt === null) return "No promise before the truck leaves";
+function timesText({ likelyAt, promiseAt, playableAt }: OrderTimes, now: Instant, { zone, lacking }: ReadyFacts): string {
+  if (promiseAt === null) return lackingWords(lacking) ?? "No promise before the truck leaves";
   const likely = likelyAt === null ? "" : `In hand ${timeText(likelyAt, now, zone)}, `;
   return `${likely}promise ${timeText(promiseAt, now, zone)}${playableAt !== null && playableAt > promiseAt ? `, full swings ${timeText(playableAt, now, zone)}` : ""}`;
 }
@@ -70,10 +74,11 @@ function timesText({ likelyAt, promiseAt, playableAt }: OrderTimes, now: Instant
 const slipData = (slips: readonly ShownSlip[]) => slips.map(({ facts, beforeAt, afterAt }) => ({ orderNumber: facts.number, beforeAt, afterAt }));
 const percent = (chance: number | null): number | null => (chance === null ? null : chance * 100);
 
-function firstLines({ first, byAt }: ReadyFacts, now: Instant, zone: string): readonly Line[] {
+function firstLines(facts: ReadyFacts, now: Instant): readonly Line[] {
+  const { first, byAt, zone } = facts;
   if (first === null || byAt === null) return [];
   const chance = first.chance === null ? "" : `; by ${timeText(byAt, now, zone)} ${chanceWords(first.chance)}`;
-  return [line({ strong: "Put first in line: " }, `${timesText(first, now, zone)}${chance}`), ...slipLines(first.slips, now)];
+  return [line({ strong: "Put first in line: " }, `${timesText(first, now, facts)}${chance}`), ...slipLines(first.slips, now)];
 }
 
 /** Times, chance, and who would slip. */
@@ -85,11 +90,11 @@ export function readyCard(facts: ReadyFacts, now: Instant): Card {
     title: `${player}, ${request.kind === "build" ? "" : `${request.kind} `}${request.clubs.map(clubWords).join(", ")}: if it were posted now`,
     tone: chance !== null && chance < 0.5 ? "attention" : "plain",
     lines: [
-      line(`${timesText(facts, now, zone)}${facts.awaitsClub ? ", were the club in the truck now" : ""}`),
+      line(`${timesText(facts, now, facts)}${facts.awaitsClub ? ", were the club in the truck now" : ""}`),
       ...by,
       ...(facts.cannotYet ? [line("Something of it is short or still to be said: the post will tell. The times are those of its steps.")] : []),
       ...slipLines(facts.slips, now),
-      ...firstLines(facts, now, zone),
+      ...firstLines(facts, now),
     ],
     data: {
       likelyAt: facts.likelyAt,

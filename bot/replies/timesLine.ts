@@ -1,9 +1,10 @@
-import type { RouteStep, Skill } from "../../core/bench/benchTypes.ts";
+import type { RouteStep } from "../../core/bench/benchTypes.ts";
 import { defaultFloors } from "../../core/bench/routes.ts";
 import type { Instant } from "../../core/kinds.ts";
 import type { Line } from "../chat/types.ts";
 import type { OrderFacts } from "../operations/orderFacts.ts";
 import { line } from "./card.ts";
+import { lackingWords } from "./lackingWords.ts";
 import { canGo } from "./orderButtons.ts";
 import { plural, timeText } from "./shown.ts";
 
@@ -23,8 +24,6 @@ function waitsWords(facts: OrderFacts): string {
 /** Glue or a grip that sets: only then is in hand not yet ready for full swings. */
 const sets = (facts: OrderFacts): boolean => stepsOf(facts).some(({ kind }) => kind === "bondSet" || kind === "gripSet");
 
-const skillAsked: Readonly<Record<Skill, string>> = { grinding: "may grind", woodBending: "may bend a bonded wood", stamping: "stamps" };
-
 /** What is expected, and when it would be ready then; the promise waits until it is there. */
 function expectedWords({ expectedAt, likelyAt, zone }: OrderFacts, now: Instant): string | null {
   return expectedAt === null || expectedAt <= now || likelyAt === null
@@ -32,26 +31,18 @@ function expectedWords({ expectedAt, likelyAt, zone }: OrderFacts, now: Instant)
     : `Likely ${timeText(likelyAt, now, zone)} if it comes at ${timeText(expectedAt, now, zone)}; promised when it is there`;
 }
 
-/** Why nobody here can do it at all. */
-function lackingWords({ lacking }: OrderFacts): string | null {
-  const [first] = lacking;
-  return first === undefined
-    ? null
-    : first === "anybody"
-      ? "No promise: nobody works at this bench (/shift on)"
-      : `No promise: nobody here ${skillAsked[first]}`;
-}
-
 /** A sheet that asks for more than the usual wait says so: the promise is later by it. */
 function sheetLines(facts: OrderFacts): readonly Line[] {
   const longest = stepsOf(facts).reduce((most, { kind, floorMin }) => (kind === "bondSet" ? Math.max(most, floorMin) : most), 0);
   const isUsual = [0, defaultFloors.adhesiveHandleMin, USUAL_HOSEL_MIN].includes(longest);
-  return isUsual || facts.state !== "draft" ? [] : [line(`The glue sets ${plural(longest, "minute")} by its sheet; the times count it`)];
+  return isUsual || !["draft", "confirmed"].includes(facts.state)
+    ? []
+    : [line(`The glue sets ${plural(longest, "minute")} by its sheet; the times count it`)];
 }
 
 function noTimeWords(facts: OrderFacts, now: Instant): string {
   const work = Math.round(handsOnMin(facts));
-  const known = lackingWords(facts) ?? expectedWords(facts, now);
+  const known = lackingWords(facts.lacking) ?? expectedWords(facts, now);
   if (known !== null) {
     return known;
   }

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { type MemoryBot, openMemoryBot } from "../../support/memoryBot.ts";
-import { maren } from "../../support/people.ts";
+import { maren, petra } from "../../support/people.ts";
 import { cardOf, cardText, orderPost, venueTime } from "../../support/readCard.ts";
 
 let bot: MemoryBot;
@@ -64,6 +64,14 @@ describe("/ready", () => {
     ["toll", "Not read"],
     ["oxtoby driver by fri 12:00", "after the truck leaves"],
   ])("says why %j has no answer", async (text, words) => expect(cardText(await ready(text))).toContain(words));
+
+  it("says that nobody is at the bench", async () => {
+    bot.moveTo(venueTime("2027-05-05T14:00"));
+    for (const person of ["Dessa", "Callan"]) await bot.invoke({ ...petra, channel: "plover-bench" }, "shift off", { person });
+    const card = await ready("oxtoby driver");
+    expect(card.data.promiseAt).toBeNull();
+    expect(cardText(card)).toContain("No promise: nobody is at this bench");
+  });
 
   it("gives the times of work on a club as if it were in the truck", async () => {
     const card = await ready("regrip toll 7i by 11:00");
