@@ -37,22 +37,24 @@ export function attendedTimes(presses: readonly PressRow[], orderId: Id<"order">
   let person: Id<"person"> | null = begun.personId;
   let since: Instant | null = begun.at;
   const times: OpenInterval[] = [];
-  const stop = (at: Instant): void => {
+  const stop = (at: number): void => {
     if (since !== null && since <= at) {
-      times.push({ from: since, to: at });
+      times.push({ from: since, to: instant(at) });
     }
     since = null;
   };
+  /** Whoever leaves at this very moment is not here any more. */
+  const leave = (at: Instant): void => stop(Math.min(at, now - 1));
   for (const one of presses.slice(presses.indexOf(begun) + 1)) {
     const isOwn = one.orderId === orderId;
     if (isOwn && leaves(one)) {
-      stop(one.at);
+      leave(one.at);
       person = one.press === "handBack" ? null : person;
     } else if (isOwn) {
       since ??= one.at;
       person = one.personId;
     } else if (one.personId === person && !leaves(one)) {
-      stop(one.at);
+      leave(one.at);
     }
   }
   stop(now);

@@ -95,6 +95,13 @@ export function repeatStep(tx: Tx, order: OrderRow, wish: ReworkWish): Reworked 
   return { kind: "reworked", order: changed, club: sheet.club, steps: again.map(({ route }) => route.kind) };
 }
 
+/** What waited for a step that is left out waits for what that one waited for. */
+function passOn(tx: Tx, { steps }: SheetRow, out: StepRow): void {
+  for (const step of steps.filter(({ route }) => route.after.includes(out.route.kind))) {
+    changeRoute(tx, step.id, { ...step.route, after: [...new Set([...step.route.after, ...out.route.after])] });
+  }
+}
+
 /** Leaves out a step that is not needed, with the reason. */
 export function skipStep(tx: Tx, order: OrderRow, wish: ReworkWish): Reworked {
   if (!isUnderWay(order) && order.state !== "confirmed") {
@@ -111,6 +118,7 @@ export function skipStep(tx: Tx, order: OrderRow, wish: ReworkWish): Reworked {
   if (isContract(step)) {
     return { kind: "refused", order, why: "must-be-done" };
   }
+  passOn(tx, sheet, step);
   changeStep(tx, step.id, { state: "skipped", finishedAt: wish.now, reason: wish.reason });
   touchBench(tx, order.truckId);
   return { kind: "reworked", order: changeOrder(tx, order.id, {}), club: sheet.club, steps: [step.route.kind] };

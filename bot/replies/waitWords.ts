@@ -13,10 +13,15 @@ const waits: Partial<Readonly<Record<StepKind, readonly [string, string]>>> = {
   paintDry: ["paint", "paint dry"],
 };
 
+type Step = OrderFacts["clubs"][number]["steps"][number];
+
+/** What sets again counts, not what it replaces. */
+const isNewest = ({ kind }: Step, at: number, steps: readonly Step[]): boolean => !steps.slice(at + 1).some((later) => later.kind === kind);
+
 /** `glue till 13:58`, or `glue set`: the wait that runs longest, as planned; null while nothing sets. */
 export function waitWords({ clubs, zone }: OrderFacts, now: Instant): string | null {
   const running = clubs
-    .flatMap(({ steps }) => steps)
+    .flatMap(({ steps }) => steps.filter(isNewest))
     .flatMap(({ kind, route, state, startedAt, repeatsStepId }) =>
       state === "running" && startedAt !== null && waits[kind as StepKind] !== undefined
         ? [

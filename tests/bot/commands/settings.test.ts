@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { bringTo, DRIVER_NUMBER, WEAK } from "../../support/builtDriver.ts";
+import { plannedSteps } from "../../support/emptyBench.ts";
 import { type MemoryBot, openMemoryBot } from "../../support/memoryBot.ts";
 import { dessa, maren, petra } from "../../support/people.ts";
 import { cardOf, cardText, orderPost, recorded, sheetPost, venueTime } from "../../support/readCard.ts";
@@ -67,5 +68,25 @@ describe("/settings", () => {
     await bot.say(maren, text);
     await bot.settle();
     expect(orderPost(bot, DRIVER_NUMBER + 1).card.data.headSerial).not.toBe(before);
+  });
+
+  it("decides how long the glue of later orders sets, what is on the bench keeping its wait", async () => {
+    const [before] = plannedSteps(bot, "bondSet");
+    expect(cardText(await ask(petra, "waits-glue", "10"))).toContain("waits-glue 6 min > 10 min");
+    expect(plannedSteps(bot, "bondSet")[0]).toEqual(before);
+    await bringTo(bot, "confirmed");
+    const sets = plannedSteps(bot, "bondSet").map(({ startAt, endAt }) => (endAt - startAt) / 60_000);
+    expect(sets).toContain(10);
+    expect(cardText(await ask(petra, "waits-glue", "default"))).toContain("waits-glue 10 min > 6 min");
+  });
+
+  it("decides how many clubs a station of the truck holds: at none nothing is promised", async () => {
+    expect(cardText(await ask(petra, "stations-cutter", "0"))).toContain("stations-cutter 1 at once > 0 at once");
+    await bringTo(bot, "confirmed");
+    expect(plannedSteps(bot, "cut").every(({ startAt }) => startAt <= bot.now())).toBe(true);
+    expect(orderPost(bot, DRIVER_NUMBER).card.data.promiseAt).toBeNull();
+    await ask(petra, "stations-cutter", "1");
+    await bot.settle();
+    expect(orderPost(bot, DRIVER_NUMBER).card.data.promiseAt).not.toBeNull();
   });
 });
