@@ -40,4 +40,10 @@ describe("galleryPage", () => {
     expect(page).toContain('href="files/sheet%2057.pdf"');
     expect(page).toContain('href="files/sample.pdf"');
   });
+
+  it("shows a picture among the files as itself, and a sheet as a link", () => {
+    const page = galleryPage([], ["files/ready board.png", "files/sample.pdf"]);
+    expect(page).toContain('<img src="files/ready%20board.png"');
+    expect(page).not.toContain('<img src="files/sample.pdf"');
+  });
 });

@@ -1,9 +1,11 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import type { FileRecipe } from "../../bot/chat/types.ts";
 import { calcViews } from "../../bot/flows/calc/calcViews.ts";
 import { fileName } from "../../bot/prints/fileName.ts";
 import { keepFilesIn } from "../../bot/rehearsal/keepFiles.ts";
+import * as someBoards from "../bot/prints/ready/someBoards.ts";
 import * as someSheets from "../bot/prints/someSheets.ts";
 import { card } from "../bot/rehearsal/cards.ts";
 import { cardPicture } from "./cardPicture.ts";
@@ -58,13 +60,16 @@ async function draw(folder: string): Promise<string> {
     const files = shown.files.map(({ path }) => `files/${basename(path)}`);
     pictured.push({ kind: kindOf(shown), title: shown.content.title, picture, files });
   }
-  const samples = Object.entries(someSheets).map(([name, sheet]) => ({ name: `sample-${name}.pdf`, draw: "sheet" as const, sheet }));
-  const sheets = await keepFilesIn(() => join(folder, "files"))(card("samples", { files: samples }));
+  const files: readonly FileRecipe[] = [
+    ...Object.entries(someSheets).map(([name, sheet]) => ({ name: `sample-${name}.pdf`, draw: "sheet" as const, sheet })),
+    ...Object.entries(someBoards).map(([name, board]) => ({ name: `sample-${name}.png`, draw: "readyBoard" as const, board })),
+  ];
+  const samples = await keepFilesIn(() => join(folder, "files"))(card("samples", { files }));
   writeFileSync(
     join(folder, "index.html"),
     galleryPage(
       pictured,
-      sheets.map(({ path }) => `files/${basename(path)}`),
+      samples.map(({ path }) => `files/${basename(path)}`),
     ),
   );
   const kinds = new Set(pictured.map(({ kind }) => kind)).size;

@@ -11,11 +11,13 @@ export interface Pictured {
 const escaped = (text: string): string => text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 const link = (path: string): string => `<a href="${encodeURI(path)}">${escaped(path.split("/").at(-1) ?? path)}</a>`;
 
-const figure = ({ title, picture, files }: Pictured): string =>
-  `<figure><img src="${encodeURI(picture)}" alt="${escaped(title)}" width="390" loading="lazy">${files.map((file) => `<figcaption>${link(file)}</figcaption>`).join("")}</figure>`;
+const image = (path: string, alt: string): string => `<img src="${encodeURI(path)}" alt="${escaped(alt)}" width="390" loading="lazy">`;
+/** A file below its card: a picture as itself. */
+const caption = (path: string): string => `<figcaption>${link(path)}${path.endsWith(".png") ? `<br>${image(path, path)}` : ""}</figcaption>`;
+const figure = ({ title, picture, files }: Pictured): string => `<figure>${image(picture, title)}${files.map(caption).join("")}</figure>`;
 
 /** The page that lists every picture under its kind, and every file. */
-export function galleryPage(pictured: readonly Pictured[], sheets: readonly string[]): string {
+export function galleryPage(pictured: readonly Pictured[], samples: readonly string[]): string {
   const kinds = [...new Set(pictured.map(({ kind }) => kind))].sort();
   const sections = kinds.map((kind) => {
     const own = pictured.filter((one) => one.kind === kind);
@@ -28,7 +30,8 @@ export function galleryPage(pictured: readonly Pictured[], sheets: readonly stri
 <body>
 <h1>Every card, as a phone shows it</h1>
 <p>${kinds.map((kind) => `<a href="#${encodeURIComponent(kind)}">${escaped(kind)}</a>`).join(" · ")}</p>
-<p>Sample sheets: ${sheets.map(link).join(" · ")}</p>
+<h2>Samples of files</h2>
+<div>${samples.map((path) => `<figure>${caption(path)}</figure>`).join("\n")}</div>
 ${sections.join("\n")}
 </body>
 </html>

@@ -1,64 +1,44 @@
 import type { ScatterSeriesOption } from "echarts";
+import { isLate } from "../../replies/readyBoardWords.ts";
 import { colours } from "./boardLook.ts";
 import { minutesIn } from "./boardTime.ts";
 import { wallsOf } from "./boardWalls.ts";
 import type { ReadyBoardPrint } from "./readyBoardPrint.ts";
 
-type ShownOrder = ReadyBoardPrint["orders"][number];
+type Order = ReadyBoardPrint["orders"][number];
+interface Look {
+  readonly symbol: string;
+  readonly symbolSize: [number, number];
+  readonly color: string;
+}
 
-const marks = (board: ReadyBoardPrint, orders: readonly ShownOrder[], of: (order: ShownOrder) => number | null): readonly [number, number][] =>
-  orders.flatMap((order, row): [number, number][] => {
-    const at = of(order);
-    return at === null || at < board.from || at > board.to ? [] : [[minutesIn(board, at), row]];
+/** Below an order's words. */
+const LOWER = 19;
+
+/** One mark an order where it has such a time; one that lies outside the day is in its words only. */
+function marks(board: ReadyBoardPrint, { color, ...symbol }: Look, timeOf: (order: Order) => number | null): ScatterSeriesOption {
+  const data = board.orders.flatMap((order, lane): [number, number][] => {
+    const at = timeOf(order);
+    return at === null || at < board.from || at > board.to ? [] : [[minutesIn(board, at), lane]];
   });
-
-/** The promise as a diamond, what is wanted as an upright stroke: red when the promise is after it. */
-export function markSeries(board: ReadyBoardPrint, orders: readonly ShownOrder[]): readonly ScatterSeriesOption[] {
-  const isLate = ({ promiseAt, byAt }: ShownOrder): boolean => byAt !== null && (promiseAt === null || promiseAt > byAt);
-  const series = (data: readonly [number, number][], symbol: string, size: [number, number], color: string): ScatterSeriesOption => ({
+  return {
     type: "scatter",
     xAxisIndex: 1,
     yAxisIndex: 1,
-    data: [...data],
-    symbol,
-    symbolSize: size,
+    data,
+    ...symbol,
+    symbolOffset: [0, LOWER],
     itemStyle: { color, borderColor: colours.ink, borderWidth: 1, opacity: 1 },
-  });
+  };
+}
+
+/** Likely as a ring, the promise as a diamond, what is wanted as an upright stroke: wide and red when the promise is after it. */
+export function markSeries(board: ReadyBoardPrint): readonly ScatterSeriesOption[] {
+  const stroke = { symbol: "rect", symbolSize: [6, 30], color: colours.ink } satisfies Look;
   return [
-    {
-      ...series(
-        marks(board, orders, ({ likelyAt }) => likelyAt),
-        "circle",
-        [16, 16],
-        "#ffffff",
-      ),
-      ...wallsOf(board, false),
-    },
-    series(
-      marks(board, orders, ({ promiseAt }) => promiseAt),
-      "diamond",
-      [26, 30],
-      colours.work,
-    ),
-    series(
-      marks(
-        board,
-        orders.map((order) => (isLate(order) ? order : { ...order, byAt: null })),
-        ({ byAt }) => byAt,
-      ),
-      "rect",
-      [8, 36],
-      colours.late,
-    ),
-    series(
-      marks(
-        board,
-        orders.map((order) => (isLate(order) ? { ...order, byAt: null } : order)),
-        ({ byAt }) => byAt,
-      ),
-      "rect",
-      [5, 34],
-      colours.ink,
-    ),
+    { ...marks(board, stroke, (order) => (isLate(order) ? null : order.byAt)), ...wallsOf(board, false) },
+    marks(board, { ...stroke, symbolSize: [12, 30], color: colours.late }, (order) => (isLate(order) ? order.byAt : null)),
+    marks(board, { symbol: "circle", symbolSize: [18, 18], color: colours.paper }, ({ likelyAt }) => likelyAt),
+    marks(board, { symbol: "diamond", symbolSize: [26, 30], color: colours.work }, ({ promiseAt }) => promiseAt),
   ];
 }

@@ -12,10 +12,10 @@ export function clockAtMinute(board: Pick<ReadyBoardPrint, "from" | "zone">, min
   return `${String(at.getHours()).padStart(2, "0")}:${String(at.getMinutes()).padStart(2, "0")}`;
 }
 
-/** Whole hours of the venue, or halves and quarters of them over a short time. */
+/** Whole hours of the venue, or parts of them over a short time. */
 function ticks(board: ReadyBoardPrint): { readonly firstMin: number; readonly everyMin: number } {
   const spanMin = minutesIn(board, board.to);
-  const everyMin = [15, 30, 60, 120, 240].find((step) => spanMin / step <= 8) ?? 480;
+  const everyMin = [5, 15, 30, 60, 120, 240].find((step) => spanMin / step <= 8) ?? 480;
   const past = new TZDate(board.from, board.zone);
   const intoMin = (past.getHours() * 60 + past.getMinutes()) % everyMin;
   return { firstMin: intoMin === 0 ? 0 : everyMin - intoMin, everyMin };
@@ -25,5 +25,5 @@ function ticks(board: ReadyBoardPrint): { readonly firstMin: number; readonly ev
 export function tickMinutes(board: ReadyBoardPrint): readonly number[] {
   const { firstMin, everyMin } = ticks(board);
   const spanMin = minutesIn(board, board.to);
-  return Array.from({ length: Math.max(0, Math.floor((spanMin - firstMin) / everyMin)) + 1 }, (_, at) => firstMin + at * everyMin);
+  return Array.from({ length: Math.max(0, Math.floor((spanMin - firstMin) / everyMin) + 1) }, (_, at) => firstMin + at * everyMin);
 }

@@ -1,6 +1,7 @@
 import type { CustomSeriesOption } from "echarts";
-import { colours, FONT, TEXT } from "./boardLook.ts";
-import { clockAtMinute, minutesIn } from "./boardTime.ts";
+import { readyBoardWords } from "../../replies/readyBoardWords.ts";
+import { colours, look, plainText } from "./boardLook.ts";
+import { minutesIn } from "./boardTime.ts";
 import type { ReadyBoardPrint } from "./readyBoardPrint.ts";
 
 interface Walls {
@@ -8,29 +9,28 @@ interface Walls {
   readonly markArea: NonNullable<CustomSeriesOption["markArea"]>;
 }
 
-/** Now, roll-out, and closed hours behind everything. */
+/** Roll-out so close to now that their names would lie on one another. */
+const isNear = ({ now, rollOutAt, from, to }: ReadyBoardPrint): boolean => rollOutAt !== null && Math.abs(rollOutAt - now) < (to - from) / 6;
+
+/** Now, roll-out, and closed hours behind everything; the lines have names when asked. */
 export function wallsOf(board: ReadyBoardPrint, named: boolean): Walls {
-  const within = (at: number | null): at is number => at !== null && at >= board.from && at <= board.to;
-  const label = (text: string) => ({
-    show: named,
-    position: "start" as const,
-    formatter: text,
-    fontSize: TEXT - 3,
-    fontFamily: FONT,
-    color: colours.ink,
-  });
-  const line = (at: number, text: string, type: "dashed" | "solid", width: number) => ({
-    xAxis: minutesIn(board, at),
-    label: label(text),
-    lineStyle: { color: colours.wall, width, type },
-  });
+  const line = (at: number | null, text: string, type: "dashed" | "solid", width: number) =>
+    at === null || at < board.from || at > board.to
+      ? []
+      : [
+          {
+            xAxis: minutesIn(board, at),
+            label: { ...plainText, fontSize: look.smallText, show: named, position: "start" as const, formatter: text },
+            lineStyle: { color: colours.ink, width, type },
+          },
+        ];
   return {
     markLine: {
       silent: true,
       symbol: "none",
       data: [
-        ...(within(board.now) ? [line(board.now, `now ${clockAtMinute(board, minutesIn(board, board.now))}`, "dashed", 2)] : []),
-        ...(within(board.rollOutAt) ? [line(board.rollOutAt, "roll-out", "solid", 6)] : []),
+        ...line(board.now, isNear(board) ? "" : readyBoardWords.now, "dashed", 3),
+        ...line(board.rollOutAt, readyBoardWords.rollOut, "solid", 8),
       ],
     },
     markArea: {
