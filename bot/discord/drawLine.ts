@@ -6,18 +6,49 @@ import { escapeText } from "./escapeText.ts";
 export type Called = { readonly kind: "person" | "role"; readonly id: string };
 export type CalledOf = (called: Id<"person"> | Role) => Called | null;
 
+const MENTION_MAX = "<@&18446744073709551615>".length;
+
 /** A line in the platform's markup; a moment shows in each reader's own zone. */
 export function drawLine(line: Line, calledOf: CalledOf): string {
-  return line.map((span) => drawSpan(span, calledOf)).join("");
+  return joined(line)
+    .map((span) => drawSpan(span, calledOf))
+    .join("");
 }
+
+/** The most that a line takes, whoever is behind its calls. */
+export function roomOfLine(line: Line): number {
+  return joined(line).reduce((sum, span) => {
+    const length = drawSpan(span, () => null).length;
+    return sum + (typeof span !== "string" && "call" in span ? Math.max(length, MENTION_MAX) : length);
+  }, 0);
+}
+
+export const mention = ({ kind, id }: Called): string => (kind === "person" ? `<@${id}>` : `<@&${id}>`);
+
+/** Neighbours of one style as one: no markup is made where they meet. */
+function joined(line: Line): Line {
+  const spans: Span[] = [];
+  for (const span of line) {
+    const last = spans.at(-1);
+    if (typeof span === "string" && typeof last === "string") {
+      spans[spans.length - 1] = last + span;
+    } else if (isStrong(span) && isStrong(last)) {
+      spans[spans.length - 1] = { strong: last.strong + span.strong };
+    } else if (span !== "") {
+      spans.push(span);
+    }
+  }
+  return spans;
+}
+
+const isStrong = (span: Span | undefined): span is { readonly strong: string } => typeof span === "object" && "strong" in span;
 
 function drawSpan(span: Span, calledOf: CalledOf): string {
   if (typeof span === "string") {
     return escapeText(span);
   }
   if ("strong" in span) {
-    const text = escapeText(span.strong).trim();
-    return text === "" ? "" : `**${text}**`;
+    return drawStrong(escapeText(span.strong));
   }
   if ("at" in span) {
     return `<t:${Math.floor(span.at / 1000)}:t>`;
@@ -26,45 +57,9 @@ function drawSpan(span: Span, calledOf: CalledOf): string {
   return called === null ? escapeText(span.name) : mention(called);
 }
 
-export const mention = ({ kind, id }: Called): string => (kind === "person" ? `<@${id}>` : `<@&${id}>`);
-
-/** As many whole lines as fit, `…` for what is left out; only a first line too long by itself is cut. */
-export function drawLines(lines: readonly Line[], calledOf: CalledOf, maxLength: number): string {
-  const drawn = lines.map((line) => drawLine(line, calledOf));
-  const whole = drawn.join("\n");
-  if (whole.length <= maxLength) {
-    return whole;
-  }
-  const room = maxLength - "\n…".length;
-  const kept: string[] = [];
-  let length = -1;
-  for (const line of drawn) {
-    length += line.length + 1;
-    if (length > room) {
-      break;
-    }
-    kept.push(line);
-  }
-  const shown = kept.length > 0 ? kept : [cutLine(lines[0] ?? [], calledOf, room)];
-  return [...shown, "…"].join("\n");
-}
-
-/** The spans that fit, the first text that does not cut between two characters. */
-function cutLine(line: Line, calledOf: CalledOf, maxLength: number): string {
-  let text = "";
-  for (const span of line) {
-    const drawn = drawSpan(span, calledOf);
-    if (text.length + drawn.length > maxLength) {
-      return typeof span === "string" ? text + cutEscaped(drawn, maxLength - text.length) : text;
-    }
-    text += drawn;
-  }
-  return text;
-}
-
-/** Neither half a character nor the first half of an escape is left at the end. */
-function cutEscaped(text: string, maxLength: number): string {
-  const cut = text.slice(0, maxLength).replace(/[\ud800-\udbff]$/, "");
-  const backslashes = cut.length - cut.replace(/\\+$/, "").length;
-  return backslashes % 2 === 1 ? cut.slice(0, -1) : cut;
+/** Blanks at its ends stand outside: the platform makes no bold text that begins or ends with one. */
+function drawStrong(text: string): string {
+  const word = text.trim();
+  const start = text.indexOf(word);
+  return word === "" ? text : `${text.slice(0, start)}**${word}**${text.slice(start + word.length)}`;
 }

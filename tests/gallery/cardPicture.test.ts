@@ -29,11 +29,14 @@ describe("cardPicture", () => {
   });
 });
 
+const look = { heading: "Every card", other: { page: "chat.html", name: "In the chat" } };
+
 describe("galleryPage", () => {
   it("lists every picture under its kind and every file, and takes no text of people for its own", () => {
     const page = galleryPage(
       [{ kind: "sheet", title: '57 "<b>&', picture: "cards/001-sheet.png", files: ["files/sheet 57.pdf"] }],
       ["files/sample.pdf"],
+      look,
     );
     expect(page).toContain('alt="57 &#34;&#60;b&#62;&#38;"');
     expect(page).toContain('<h2 id="sheet">sheet (1)</h2>');
@@ -42,7 +45,7 @@ describe("galleryPage", () => {
   });
 
   it("shows a picture among the files as itself, and a sheet as a link", () => {
-    const page = galleryPage([], ["files/ready board.png", "files/sample.pdf"]);
+    const page = galleryPage([], ["files/ready board.png", "files/sample.pdf"], look);
     expect(page).toContain('<img src="files/ready%20board.png"');
     expect(page).not.toContain('<img src="files/sample.pdf"');
   });

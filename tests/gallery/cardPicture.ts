@@ -1,8 +1,11 @@
 import type { Card, Form, Line, Span } from "../../bot/chat/types.ts";
 import { clockText } from "../../bot/rehearsal/clockText.ts";
-import { type Box, box, drawPicture, WIDTH } from "./picture.ts";
+import { type Piece, paragraph } from "./paragraph.ts";
+import { type Box, box, drawPicture } from "./picture.ts";
 import type { Shown } from "./playedCards.ts";
 
+/** What a phone of ordinary size shows across. */
+const WIDTH = 390;
 const MARGIN = 10;
 const STRIPE = 5;
 const PADDING = 10;
@@ -12,11 +15,6 @@ const faint = "#68707a";
 const stripes: Readonly<Record<Card["tone"], string>> = { plain: "#9aa3ad", good: "#2f855a", attention: "#b7791f", refusal: "#b83232" };
 const weights = { main: ink, plain: faint, grave: stripes.refusal } as const;
 
-interface Piece {
-  readonly text: string;
-  readonly bold: boolean;
-}
-
 function pieceOf(span: Span, { at, zone }: Shown): Piece {
   if (typeof span === "string") return { text: span, bold: false };
   if ("strong" in span) return { text: span.strong, bold: true };
@@ -25,33 +23,8 @@ function pieceOf(span: Span, { at, zone }: Shown): Piece {
   return { text: `${clockText(span.at, zone, at)}${own}`, bold: true };
 }
 
-/** Pieces of text as words, each of one piece or more: `**14:12**,` stays together. */
-function wordsOf(pieces: readonly Piece[]): readonly (readonly Piece[])[] {
-  const words: Piece[][] = [[]];
-  for (const { text, bold } of pieces) {
-    for (const [index, part] of text.split(/\s+/).entries()) {
-      if (index > 0) words.push([]);
-      if (part !== "") words.at(-1)?.push({ text: part, bold });
-    }
-  }
-  return words.filter((word) => word.length > 0);
-}
-
-/** A paragraph: words side by side that go on in the next line, one that is wider than a line broken. */
-function paragraph(pieces: readonly Piece[], fontSize: number, color = ink): Box {
-  const words = wordsOf(pieces).map((word) =>
-    box(
-      { maxWidth: "100%", marginRight: fontSize * 0.32 },
-      word.map(({ text, bold }) =>
-        box({ fontWeight: bold ? 700 : 400, wordBreak: "break-all", ...(word.length === 1 ? { maxWidth: "100%" } : {}) }, text),
-      ),
-    ),
-  );
-  return box({ flexWrap: "wrap", fontSize, lineHeight: 1.35, color }, words);
-}
-
 const plain = (text: string, fontSize: number, color = ink): Box => paragraph([{ text, bold: false }], fontSize, color);
-const strong = (text: string, fontSize: number): Box => paragraph([{ text, bold: true }], fontSize);
+const strong = (text: string, fontSize: number): Box => paragraph([{ text, bold: true }], fontSize, ink);
 const rule = box({ height: 1, backgroundColor: "#d5d9de", marginTop: 8, marginBottom: 6 });
 
 const pill = (label: string, color: string): Box =>
@@ -79,9 +52,10 @@ function cardBoxes(card: Card, shown: Shown): readonly Box[] {
     paragraph(
       line.map((span) => pieceOf(span, shown)),
       14,
+      ink,
     );
   const fields = card.fields.map(({ label, value }) =>
-    paragraph([{ text: `${label}: `, bold: true }, ...value.map((span) => pieceOf(span, shown))], 13),
+    paragraph([{ text: `${label}: `, bold: true }, ...value.map((span) => pieceOf(span, shown))], 13, ink),
   );
   return [
     strong(card.title, 16),
@@ -116,5 +90,9 @@ export function cardPicture(shown: Shown): Promise<Uint8Array> {
   const body = isCard ? cardBoxes(content, shown) : formBoxes(content);
   const stripe = box({ width: STRIPE, backgroundColor: isCard ? stripes[content.tone] : ink });
   const message = box({ flexDirection: "column", width: TEXT_WIDTH, padding: PADDING }, body);
-  return drawPicture([plain(head, 11, faint), box({ marginTop: 4, backgroundColor: "#ffffff" }, [stripe, message])], MARGIN);
+  return drawPicture([plain(head, 11, faint), box({ marginTop: 4, backgroundColor: "#ffffff" }, [stripe, message])], {
+    marginPx: MARGIN,
+    width: WIDTH,
+    background: "#eceef1",
+  });
 }

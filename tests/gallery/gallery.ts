@@ -9,6 +9,7 @@ import * as someBoards from "../bot/prints/ready/someBoards.ts";
 import * as someSheets from "../bot/prints/someSheets.ts";
 import { card } from "../bot/rehearsal/cards.ts";
 import { cardPicture } from "./cardPicture.ts";
+import { chatPicture } from "./chatPicture.ts";
 import { galleryPage, MARK, type Pictured } from "./galleryPage.ts";
 import { playedCards, type Shown } from "./playedCards.ts";
 
@@ -41,9 +42,21 @@ function emptied(folder: string): boolean {
   if (existsSync(folder) && readdirSync(folder).length > 0 && !(existsSync(page) && readFileSync(page, "utf8").includes(MARK))) {
     return false;
   }
-  for (const part of ["cards", "files", "index.html"]) rmSync(join(folder, part), { recursive: true, force: true });
-  mkdirSync(join(folder, "cards"), { recursive: true });
+  for (const part of ["cards", "chat", "files", "index.html", "chat.html"]) rmSync(join(folder, part), { recursive: true, force: true });
+  for (const part of ["cards", "chat"]) mkdirSync(join(folder, part), { recursive: true });
   return true;
+}
+
+async function writePages(folder: string, pictured: readonly Pictured[], inChat: readonly Pictured[]): Promise<void> {
+  const files: readonly FileRecipe[] = [
+    ...Object.entries(someSheets).map(([name, sheet]) => ({ name: `sample-${name}.pdf`, draw: "sheet" as const, sheet })),
+    ...Object.entries(someBoards).map(([name, board]) => ({ name: `sample-${name}.png`, draw: "readyBoard" as const, board })),
+  ];
+  const samples = (await keepFilesIn(() => join(folder, "files"))(card("samples", { files }))).map(({ path }) => `files/${basename(path)}`);
+  const plain = { heading: "Every card, as a phone shows it", other: { page: "chat.html", name: "In the chat" } };
+  const chat = { heading: "Every card, in the chat", other: { page: "index.html", name: "By themselves" } };
+  writeFileSync(join(folder, "index.html"), galleryPage(pictured, samples, plain));
+  writeFileSync(join(folder, "chat.html"), galleryPage(inChat, [], chat));
 }
 
 async function draw(folder: string): Promise<string> {
@@ -54,24 +67,19 @@ async function draw(folder: string): Promise<string> {
     }
   }
   const pictured: Pictured[] = [];
+  const inChat: Pictured[] = [];
   for (const [index, shown] of [...seen.values()].entries()) {
-    const picture = `cards/${String(index + 1).padStart(3, "0")}-${fileName(kindOf(shown))}.png`;
-    writeFileSync(join(folder, picture), await cardPicture(shown));
+    const name = `${String(index + 1).padStart(3, "0")}-${fileName(kindOf(shown))}.png`;
     const files = shown.files.map(({ path }) => `files/${basename(path)}`);
-    pictured.push({ kind: kindOf(shown), title: shown.content.title, picture, files });
+    const facts = { kind: kindOf(shown), title: shown.content.title, files };
+    writeFileSync(join(folder, "cards", name), await cardPicture(shown));
+    pictured.push({ ...facts, picture: `cards/${name}` });
+    if ("kind" in shown.content) {
+      writeFileSync(join(folder, "chat", name), await chatPicture(shown, shown.content));
+      inChat.push({ ...facts, picture: `chat/${name}` });
+    }
   }
-  const files: readonly FileRecipe[] = [
-    ...Object.entries(someSheets).map(([name, sheet]) => ({ name: `sample-${name}.pdf`, draw: "sheet" as const, sheet })),
-    ...Object.entries(someBoards).map(([name, board]) => ({ name: `sample-${name}.png`, draw: "readyBoard" as const, board })),
-  ];
-  const samples = await keepFilesIn(() => join(folder, "files"))(card("samples", { files }));
-  writeFileSync(
-    join(folder, "index.html"),
-    galleryPage(
-      pictured,
-      samples.map(({ path }) => `files/${basename(path)}`),
-    ),
-  );
+  await writePages(folder, pictured, inChat);
   const kinds = new Set(pictured.map(({ kind }) => kind)).size;
   return `${pictured.length} cards of ${kinds} kinds, ${readdirSync(join(folder, "files")).length} files and index.html in ${folder}`;
 }

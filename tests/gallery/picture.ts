@@ -3,9 +3,6 @@ import { createRequire } from "node:module";
 import { Resvg } from "@resvg/resvg-js";
 import satori from "satori";
 
-/** What a phone of ordinary size shows across. */
-export const WIDTH = 390;
-
 type Style = Readonly<Record<string, string | number>>;
 /** An element as satori lays it out: everything is a flex box, padding and border come on top of its width. */
 export interface Box {
@@ -29,12 +26,18 @@ const font = (file: string, weight: 400 | 700) => ({
 });
 const fonts = [font("DejaVuSans", 400), font("DejaVuSans-Bold", 700)];
 
+interface Paper {
+  readonly width: number;
+  readonly marginPx: number;
+  readonly background: string;
+}
+
 /** Draws boxes one below the other as a PNG, as high as they need. */
-export async function drawPicture(boxes: readonly Box[], marginPx: number): Promise<Uint8Array> {
+export async function drawPicture(boxes: readonly Box[], { marginPx, width, background }: Paper): Promise<Uint8Array> {
   const page = box(
-    { flexDirection: "column", width: WIDTH - 2 * marginPx, padding: marginPx, backgroundColor: "#eceef1", fontFamily: "DejaVu Sans" },
+    { flexDirection: "column", width: width - 2 * marginPx, padding: marginPx, backgroundColor: background, fontFamily: "DejaVu Sans" },
     boxes,
   );
-  const svg = await satori(page, { width: WIDTH, fonts });
+  const svg = await satori(page, { width, fonts });
   return new Resvg(svg, { font: { loadSystemFonts: false } }).render().asPng();
 }
