@@ -2,10 +2,17 @@ import type { z } from "zod";
 import type { Context } from "./context.ts";
 import type { Audience, Reply, Role, Values } from "./types.ts";
 
+/** What names a value is one of: of the record, or the text of a file. `serial` is a head's that a draft could take. */
+type Takes = "player" | "club" | "order" | "serial" | "head" | "shaft" | "grip" | "person" | "file";
+
 export interface Option {
   readonly name: string;
   readonly summary: string;
   readonly required: boolean;
+  /** Left out it is free text. */
+  readonly takes?: Takes | undefined;
+  /** Every value there is, where they are few and fixed. */
+  readonly oneOf?: readonly string[] | undefined;
 }
 
 export interface CommandDefinition<Input> {

@@ -10,7 +10,7 @@ import { recordCard } from "../replies/recordCard.ts";
 export const bench = defineCommand({
   name: "bench",
   summary: "What is next at the bench, the board of the day, promises kept",
-  options: [{ name: "view", summary: "next, board or record; next when left out", required: false }],
+  options: [{ name: "view", summary: "next, board or record; next when left out", required: false, oneOf: ["next", "board", "record"] }],
   roles: ["rep", "technician", "lead"],
   audience: "asker",
   input: z.object({ view: z.enum(["next", "board", "record"]).default("next") }),

@@ -19,7 +19,7 @@ export const calc = defineCommand({
   name: "calc",
   summary: "The sums of the trade: swing weight, head mass and more; alone it lists them",
   options: [
-    { name: "view", summary: `One of: ${views.map(({ name }) => name).join(", ")}`, required: false },
+    { name: "view", summary: `One of: ${views.map(({ name }) => name).join(", ")}`, required: false, oneOf: views.map(({ name }) => name) },
     { name: "text", summary: "Values with their names, up to 2,000 characters; left out, the view says what it takes", required: false },
   ],
   roles: [],

@@ -8,7 +8,7 @@ import { fillCard } from "../replies/fillCard.ts";
 export const fill = defineCommand({
   name: "fill",
   summary: "The Monday fill: bins, totals, what is short",
-  options: [{ name: "view", summary: "all, or short for what is lacking", required: false }],
+  options: [{ name: "view", summary: "all, or short for what is lacking", required: false, oneOf: ["all", "short"] }],
   roles: ["rep", "technician", "lead"],
   audience: "asker",
   input: z.object({ view: z.enum(["all", "short"]).default("all") }),

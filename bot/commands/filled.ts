@@ -9,7 +9,7 @@ import { note } from "../replies/card.ts";
 export const filled = defineCommand({
   name: "filled",
   summary: "A player's bin is filled",
-  options: [{ name: "argument", summary: "Which player", required: true }],
+  options: [{ name: "argument", summary: "Which player", required: true, takes: "player" }],
   roles: ["rep", "technician", "lead"],
   audience: "asker",
   input: z.object({ argument: z.string().min(1).max(100) }),

@@ -6,8 +6,8 @@ export const match = defineCommand({
   name: "match",
   summary: "The finished clubs and heads nearest to a player's gamer; whether the backup can go in",
   options: [
-    { name: "player", summary: "Player, by full name, family name or alias", required: false },
-    { name: "club", summary: "Club, such as driver or 7i; without it all backups", required: false },
+    { name: "player", summary: "Player, by full name, family name or alias", required: false, takes: "player" },
+    { name: "club", summary: "Club, such as driver or 7i; without it all backups", required: false, takes: "club" },
     { name: "text", summary: "Or typed freely: oxtoby driver; can his backup go in?", required: false },
   ],
   roles: ["rep", "technician", "lead"],

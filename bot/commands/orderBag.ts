@@ -8,7 +8,7 @@ import { answeredNote } from "../replies/handOverNotes.ts";
 export const orderBag = defineCommand({
   name: "order bag",
   summary: "Say what became of a club that is out",
-  options: [orderOption, { name: "argument", summary: `One of: ${bagAnswers.join(", ")}`, required: true }],
+  options: [orderOption, { name: "argument", summary: `One of: ${bagAnswers.join(", ")}`, required: true, oneOf: bagAnswers }],
   roles: ["rep", "lead"],
   audience: "asker",
   input: z.object({ ...orderInput, argument: z.enum(bagAnswers) }),

@@ -13,7 +13,7 @@ const bringers = ["player", "caddie", "rep", "inTruck"] as const satisfies reado
 export const orderBring = defineCommand({
   name: "order bring",
   summary: "Say who brings the club a draft works on",
-  options: [orderOption, { name: "argument", summary: `One of: ${bringers.join(", ")}`, required: true }],
+  options: [orderOption, { name: "argument", summary: `One of: ${bringers.join(", ")}`, required: true, oneOf: bringers }],
   roles: ["rep", "lead"],
   audience: "asker",
   input: z.object({ ...orderInput, argument: z.enum(bringers) }),

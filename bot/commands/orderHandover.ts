@@ -11,7 +11,7 @@ export const orderHandover = defineCommand({
   summary: "Say who took a ready club",
   options: [
     orderOption,
-    { name: "argument", summary: `Who took it: ${takers.join(", ")}`, required: true },
+    { name: "argument", summary: `Who took it: ${takers.join(", ")}`, required: true, oneOf: takers },
     { name: "reason", summary: "The lead's reason to let out a head that is not on the list for play", required: false },
   ],
   roles: ["rep", "technician", "lead"],

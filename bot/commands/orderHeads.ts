@@ -12,7 +12,7 @@ import { staleNote } from "../replies/orderNotes.ts";
 export const orderHeads = defineCommand({
   name: "order heads",
   summary: "The other heads a draft could take",
-  options: [orderOption, { name: "argument", summary: "Serial of the head to take instead", required: false }],
+  options: [orderOption, { name: "argument", summary: "Serial of the head to take instead", required: false, takes: "serial" }],
   roles: ["rep", "lead"],
   audience: "asker",
   input: z.object(orderInput),

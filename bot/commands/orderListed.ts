@@ -15,7 +15,15 @@ const words = new RegExp(`^(yes|no)(?::(${takers.join("|")}))?$`);
 export const orderListed = defineCommand({
   name: "order listed",
   summary: "Say whether an order's driver head is on the list for play",
-  options: [orderOption, { name: "argument", summary: "yes or no; yes:player hands it over too", required: true }],
+  options: [
+    orderOption,
+    {
+      name: "argument",
+      summary: "yes or no; yes:player hands it over too",
+      required: true,
+      oneOf: ["yes", "no", ...takers.map((taker) => `yes:${taker}`)],
+    },
+  ],
   roles: ["rep", "technician", "lead"],
   audience: "asker",
   input: z.object({ ...orderInput, argument: z.string().regex(words) }),

@@ -13,7 +13,7 @@ export const routes = defineCommand({
   name: "routes",
   summary: "The steps of each kind of work and their minutes; the lead changes them",
   options: [
-    { name: "name", summary: "Such as: build sleeve, regrip", required: false },
+    { name: "name", summary: "Such as: build sleeve, regrip", required: false, oneOf: routeNames },
     { name: "step", summary: "A step to change, such as cut; or default", required: false },
     { name: "minutes", summary: "Its hands-on minutes, or a wait's own", required: false },
     { name: "text", summary: "The whole route as a table: kind,min,after,wait,at_least,set_up_share", required: false },

@@ -38,7 +38,12 @@ export const settings = defineCommand({
   name: "settings",
   summary: "Tolerances, waits, stations: alone it lists them, with a name and a value the lead changes one",
   options: [
-    { name: "name", summary: "Such as: choosing-loft, checking-swing, waits-glue", required: false },
+    {
+      name: "name",
+      summary: "Such as: choosing-loft, checking-swing, waits-glue",
+      required: false,
+      oneOf: settingWords.map(({ written }) => written),
+    },
     { name: "value", summary: "A number in the unit shown, or default", required: false },
   ],
   roles: ["rep", "technician", "lead"],

@@ -11,7 +11,7 @@ export const shiftOff = defineCommand({
   summary: "Sign off: till a time, or until the next day opens",
   options: [
     { name: "till", summary: "Back at, such as 13:30", required: false },
-    { name: "person", summary: "Somebody else, by name (the lead)", required: false },
+    { name: "person", summary: "Somebody else, by name (the lead)", required: false, takes: "person" },
   ],
   roles: ["technician", "lead"],
   audience: "channel",

@@ -7,7 +7,7 @@ import { shiftNotes } from "../replies/shiftNotes.ts";
 export const shiftOn = defineCommand({
   name: "shift on",
   summary: "Sign on to this truck's bench",
-  options: [{ name: "person", summary: "Somebody else, by name (the lead)", required: false }],
+  options: [{ name: "person", summary: "Somebody else, by name (the lead)", required: false, takes: "person" }],
   roles: ["technician", "lead"],
   audience: "channel",
   input: z.object({ person: z.string().max(60).optional() }),

@@ -9,7 +9,7 @@ export const shiftSkills = defineCommand({
   name: "shift skills",
   summary: "What a technician may do beside what everybody may",
   options: [
-    { name: "person", summary: "By name", required: true },
+    { name: "person", summary: "By name", required: true, takes: "person" },
     { name: "skills", summary: `Such as: ${skillNames.join(", ")}; none; usual`, required: true },
   ],
   roles: ["lead"],

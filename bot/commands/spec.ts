@@ -12,8 +12,8 @@ export const spec = defineCommand({
   name: "spec",
   summary: "What a player has in the bag, as last left on the gauge",
   options: [
-    { name: "player", summary: "Player, by full name, family name or alias", required: true },
-    { name: "club", summary: "One club, such as driver or 7i", required: false },
+    { name: "player", summary: "Player, by full name, family name or alias", required: true, takes: "player" },
+    { name: "club", summary: "One club, such as driver or 7i", required: false, takes: "club" },
   ],
   roles: ["viewer", "rep", "technician", "lead"],
   audience: "asker",

@@ -15,14 +15,16 @@ export const stock = defineCommand({
   name: "stock",
   summary: "Parts and heads: receive, count, find, replenish; alone it lists them",
   options: [
-    { name: "view", summary: `One of: ${views.map(({ name }) => name).join(", ")}`, required: false },
+    { name: "view", summary: `One of: ${views.map(({ name }) => name).join(", ")}`, required: false, oneOf: views.map(({ name }) => name) },
     { name: "text", summary: "Lines, a table or a question, up to 100,000 characters; left out, the view says what it takes", required: false },
+    { name: "file", summary: "A table as a CSV file, or lines as a text file, in place of the text", required: false, takes: "file" },
   ],
   roles: ["rep", "technician", "lead"],
   audience: "asker",
   input: z.object({
     view: z.string().max(100).optional(),
     text: z.string().max(LONGEST_TEXT).optional(),
+    file: z.string().max(LONGEST_TEXT).optional(),
     /** A bin picked on the list of what is owed. */
     replenish: z.string().max(20).optional(),
     argument: z
@@ -30,7 +32,7 @@ export const stock = defineCommand({
       .regex(/^\d{1,12}:\d{1,12}$/)
       .optional(),
   }),
-  run: async ({ view: written = "", text = "", replenish, argument }, context) => {
+  run: async ({ view: written = "", file = "", text = file, replenish, argument }, context) => {
     if (replenish !== undefined && argument !== undefined) return refill(argument, context);
     const name = foldText(written.trim());
     const view = views.find((known) => known.name === name);

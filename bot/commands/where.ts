@@ -15,9 +15,9 @@ export const where = defineCommand({
   name: "where",
   summary: "How an order or a player's club stands",
   options: [
-    { name: "what", summary: "Order number", required: false },
-    { name: "player", summary: "Player", required: false },
-    { name: "club", summary: "Club, such as driver or 7i", required: false },
+    { name: "what", summary: "Order number", required: false, takes: "order" },
+    { name: "player", summary: "Player", required: false, takes: "player" },
+    { name: "club", summary: "Club, such as driver or 7i", required: false, takes: "club" },
   ],
   roles: ["rep", "technician", "lead"],
   audience: "asker",

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Option } from "../chat/defineCommand.ts";
 
-export const orderOption: Option = { name: "order", summary: "Order number, such as 57", required: true };
+export const orderOption: Option = { name: "order", summary: "Order number, such as 57", required: true, takes: "order" };
 
 /** What every command on an order takes; a button adds the version it was made for and what was picked. */
 export const orderInput = {

@@ -1,8 +1,11 @@
+import type { Option } from "../chat/defineCommand.ts";
 import type { Values } from "../chat/types.ts";
 
 export type CommandLine =
   | { readonly kind: "command"; readonly command: string; readonly values: Values }
   | { readonly kind: "misused"; readonly reason: string };
+
+export type CommandOption = Pick<Option, "name" | "takes">;
 
 const keyedValue = /(?<!\S)([A-Za-z][A-Za-z0-9_-]*)=(?:"([^"]*)"|(\S*))[ \t]*/g;
 
@@ -10,11 +13,12 @@ const keyedValue = /(?<!\S)([A-Za-z][A-Za-z0-9_-]*)=(?:"([^"]*)"|(\S*))[ \t]*/g;
  * Reads what follows the `/` of a command: `name view? key=value … the rest`.
  *
  * A name of two words is tried first. `key="two words"` keeps its spaces; a key that is no option of the command stays
- * text. What is left goes to the first option that has no value yet, except that an option `view` takes one word only.
+ * text. What is left goes to the first option that has no value yet, except that an option `view` takes one word only and
+ * that a file is always named by its key.
  *
- * @param optionsOf - the option names of a command in order, null when there is none of that name
+ * @param optionsOf - the options of a command in order, null when there is none of that name
  */
-export function readCommandLine(written: string, optionsOf: (command: string) => readonly string[] | null): CommandLine {
+export function readCommandLine(written: string, optionsOf: (command: string) => readonly CommandOption[] | null): CommandLine {
   const text = written.trim();
   const [first = "", second = ""] = text.split(/\s+/, 2).map((word) => word.toLowerCase());
   for (const [command, shape] of [
@@ -27,7 +31,8 @@ export function readCommandLine(written: string, optionsOf: (command: string) =>
   return { kind: "misused", reason: `no command /${first}` };
 }
 
-function readValues(command: string, options: readonly string[], text: string): CommandLine {
+function readValues(command: string, known: readonly CommandOption[], text: string): CommandLine {
+  const options = known.map(({ name }) => name);
   const values = new Map<string, string>();
   const twice = new Set<string>();
   const bare = text.replace(keyedValue, (whole, key: string, quoted?: string, plain?: string) => {
@@ -39,7 +44,8 @@ function readValues(command: string, options: readonly string[], text: string): 
   });
   const [repeated] = twice;
   if (repeated !== undefined) return { kind: "misused", reason: `/${command} has ${repeated}= twice` };
-  const left = giveRest(options, values, bare.trim());
+  const bareTakers = known.filter(({ takes }) => takes !== "file").map(({ name }) => name);
+  const left = giveRest(bareTakers, values, bare.trim());
   if (left !== "")
     return { kind: "misused", reason: `/${command} takes ${options.length === 0 ? "nothing more" : options.join(", ")}; left over: ${left}` };
   return { kind: "command", command, values: Object.fromEntries(values) };

@@ -58,8 +58,16 @@ function enter(session: Session, name: string): Misuse {
 async function playCommand(session: Session, text: string): Promise<Misuse> {
   const read = readCommandLine(text, session.world.commandOptions);
   if (read.kind === "misused") return read.reason;
-  const { command, values } = read;
-  return deliver(session, `invoke:${session.world.newKey()}`, session.channel, { kind: "invoke", command, values });
+  const { command } = read;
+  const values = new Map(Object.entries(read.values));
+  for (const { name, takes } of session.world.commandOptions(command) ?? []) {
+    const path = values.get(name);
+    if (takes !== "file" || path === undefined) continue;
+    const file = await attachedText(path);
+    if (file.kind === "unreadable") return file.reason;
+    values.set(name, file.text);
+  }
+  return deliver(session, `invoke:${session.world.newKey()}`, session.channel, { kind: "invoke", command, values: Object.fromEntries(values) });
 }
 
 async function playAttach(session: Session, file: string): Promise<Misuse> {

@@ -1,5 +1,6 @@
 import type { Instant } from "../../core/kinds.ts";
 import type { Card, Desk } from "../chat/types.ts";
+import type { CommandOption } from "./commandLine.ts";
 
 /** A member of the rehearsed chat, found under the name typed after `@`. */
 interface RehearsalPerson {
@@ -35,8 +36,8 @@ export interface RehearsalWorld {
   readonly settle: () => Promise<void>;
   /** A new id of a message, press or form; never the same again, whatever was restarted in between. */
   readonly newKey: () => string;
-  /** The option names of a command (`spec`, `order confirm`) in their order; null when there is no such command. */
-  readonly commandOptions: (command: string) => readonly string[] | null;
+  /** The options of a command (`spec`, `order confirm`) in their order; null when there is no such command. */
+  readonly commandOptions: (command: string) => readonly CommandOption[] | null;
   /** A post of an earlier run, or an order's live post; the channel says which truck's order is meant. */
   readonly findPost: (name: PostName, channel: string) => RehearsalPost | null;
 }

@@ -1,14 +1,16 @@
 import { describe, expect, it } from "vitest";
-import { readCommandLine } from "../../../bot/rehearsal/commandLine.ts";
+import { type CommandOption, readCommandLine } from "../../../bot/rehearsal/commandLine.ts";
 
+const named = (...names: readonly string[]): readonly CommandOption[] => names.map((name) => ({ name }));
 const commands = new Map([
-  ["spec", ["player", "club"]],
-  ["order confirm", ["order", "version"]],
-  ["order build", ["text"]],
-  ["board", ["view", "truck"]],
+  ["spec", named("player", "club")],
+  ["order confirm", named("order", "version")],
+  ["order build", named("text")],
+  ["board", named("view", "truck")],
+  ["stock", [{ name: "file", takes: "file" as const }, ...named("view", "text")]],
   ["help", []],
 ]);
-const optionsOf = (command: string): readonly string[] | null => commands.get(command) ?? null;
+const optionsOf = (command: string): readonly CommandOption[] | null => commands.get(command) ?? null;
 
 describe("readCommandLine", () => {
   it.each([
@@ -31,6 +33,10 @@ describe("readCommandLine", () => {
     ["board view=late lantern two", "board", { view: "late", truck: "lantern two" }],
     ["board truck=lantern late", "board", { view: "late", truck: "lantern" }],
     ["help", "help", {}],
+    ["stock receive", "stock", { view: "receive" }],
+    ["stock file=a.csv", "stock", { file: "a.csv" }],
+    ['stock receive file="my parts.csv"', "stock", { view: "receive", file: "my parts.csv" }],
+    ["stock receive 4 x Cairn", "stock", { view: "receive", text: "4 x Cairn" }],
   ])("reads /%s", (text, command, values) => {
     expect(readCommandLine(text, optionsOf)).toEqual({ kind: "command", command, values });
   });
@@ -43,12 +49,13 @@ describe("readCommandLine", () => {
     ["help me", "/help takes nothing more; left over: me"],
     ["board view=late truck=two more", "/board takes view, truck; left over: more"],
     ["spec club=3w club=driver", "/spec has club= twice"],
+    ["stock view=receive text=lines a.csv", "/stock takes file, view, text; left over: a.csv"],
   ])("misuses /%s", (text, reason) => {
     expect(readCommandLine(text, optionsOf)).toEqual({ kind: "misused", reason });
   });
 
   it("tries a name of two words before its first word alone", () => {
-    const both = (command: string): readonly string[] | null => (["order", "order build"].includes(command) ? ["text"] : null);
+    const both = (command: string): readonly CommandOption[] | null => (["order", "order build"].includes(command) ? named("text") : null);
     expect(readCommandLine("order build oxtoby", both)).toEqual({ kind: "command", command: "order build", values: { text: "oxtoby" } });
     expect(readCommandLine("order builds oxtoby", both)).toEqual({ kind: "command", command: "order", values: { text: "builds oxtoby" } });
   });

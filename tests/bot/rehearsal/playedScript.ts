@@ -1,5 +1,6 @@
 import { PassThrough, Readable } from "node:stream";
 import type { Card, Incoming, Reply } from "../../../bot/chat/types.ts";
+import type { CommandOption } from "../../../bot/rehearsal/commandLine.ts";
 import type { KeepFiles } from "../../../bot/rehearsal/keepFiles.ts";
 import { runRehearsal } from "../../../bot/rehearsal/rehearsal.ts";
 import type { PostName, RehearsalPost, RehearsalWorld } from "../../../bot/rehearsal/rehearsalWorld.ts";
@@ -30,6 +31,11 @@ export interface Played {
   readonly moved: readonly Instant[];
 }
 
+const options = new Map<string, readonly CommandOption[]>([
+  ["spec", [{ name: "player" }, { name: "club" }]],
+  ["stock", [{ name: "view" }, { name: "text" }, { name: "file", takes: "file" }]],
+]);
+
 /** Plays lines against a desk that answers as told, with an outbox of what is due. */
 export async function playedScript(lines: readonly string[], around: Surroundings = {}): Promise<Played> {
   const [output, errors] = [new PassThrough(), new PassThrough()];
@@ -46,6 +52,7 @@ export async function playedScript(lines: readonly string[], around: Surrounding
         received.push(incoming);
         return (await around.reply?.(incoming, screen)) ?? null;
       },
+      suggest: () => [],
     },
     people: new Map(["marta", "joss"].map((name) => [name, { platformId: `id-${name}`, roleIds: ["rep"], name, zone: "UTC" }])),
     channels: ["range", "workshop"],
@@ -60,7 +67,7 @@ export async function playedScript(lines: readonly string[], around: Surrounding
       }
     },
     newKey: () => String(++keys),
-    commandOptions: (command) => (command === "spec" ? ["player", "club"] : null),
+    commandOptions: (command) => options.get(command) ?? null,
     findPost: (name, channel) => around.earlier?.(name, channel) ?? null,
   };
   const input = Readable.from([lines.join("\n")]);

@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import type { Incoming, Reply } from "../../../bot/chat/types.ts";
 import type { Screen } from "../../../bot/rehearsal/screen.ts";
@@ -48,6 +50,12 @@ describe("runRehearsal: messages", () => {
   it("changes person and channel", async () => {
     const { received } = await playedScript(["@joss", "#workshop", "hello"]);
     expect(received).toMatchObject([{ channel: "workshop", sender: { platformId: "id-joss" } }]);
+  });
+
+  it("delivers the text of a file that a command names", async () => {
+    const path = fileURLToPath(new URL("../../../fixtures/scenario/trucks.csv", import.meta.url));
+    const { received } = await playedScript([`/stock receive file="${path}"`]);
+    expect(received).toMatchObject([{ command: "stock", values: { view: "receive", file: readFileSync(path, "utf8").trimEnd() } }]);
   });
 
   it("edits the person's own last message under its id, each edit with a time of its own", async () => {
@@ -196,6 +204,7 @@ describe("runRehearsal: misuse", () => {
     ["press 1 on order 57", "no post with buttons for order 57"],
     ["press 1 on k3m9x2a", "no post with buttons for k3m9x2a"],
     ["attach /nowhere/week.csv", "no file /nowhere/week.csv"],
+    ["/stock receive file=/nowhere/parts.csv", "no file /nowhere/parts.csv"],
     ["again", "nothing was delivered yet"],
     ["edit more", "@marta has sent no message to edit"],
     ["/unheard of", "no command /unheard"],
