@@ -18,12 +18,12 @@ import { rehearsalClock, rehearsalWorld } from "./rehearsalBot.ts";
 const migrationsFolder = fileURLToPath(new URL("../db/migrations", import.meta.url));
 const scenarioFolder = fileURLToPath(new URL("../fixtures/scenario", import.meta.url));
 
-function fail(line: string): 1 {
+function fail(line: string, code = 1): number {
   process.stderr.write(`${line}\n`);
-  return 1;
+  return code;
 }
 
-async function main(): Promise<0 | 1 | 2> {
+async function main(): Promise<number> {
   const environment = readEnvironment(process.env);
   const options = readStartOptions(process.argv.slice(2));
   if (environment.kind === "faulty") {
@@ -50,7 +50,8 @@ async function main(): Promise<0 | 1 | 2> {
 }
 
 /** The real chat: discord.js is loaded only here. */
-async function chat(options: StartOptions, token: string, settings: DiscordSettings, log: (error: unknown, doing: string) => void): Promise<0 | 1> {
+async function chat(options: StartOptions, token: string, settings: DiscordSettings, log: (error: unknown, doing: string) => void): Promise<number> {
+  const asked = toldToStop();
   const now = instant(Date.now());
   const opened = await openDatabase({ path: join(options.data ?? "data", "rangecall.sqlite"), create: true, now, migrationsFolder });
   try {
@@ -59,11 +60,25 @@ async function chat(options: StartOptions, token: string, settings: DiscordSetti
       return fail(week.lines.join("\n"));
     }
     const { joinRealChat } = await import("./realChat.ts");
-    const why = await joinRealChat({ db: opened.db, token, settings, seed: now % 0x7fffffff, log });
-    return why.startsWith("stopped by") ? 0 : fail(`Rangecall left the chat: ${why}`);
+    const running = joinRealChat({ db: opened.db, token, settings, seed: now % 0x7fffffff, log });
+    const { kind, why } = await Promise.race([running.ended, asked]);
+    await running.stop();
+    return kind === "stopped" ? 0 : fail(`Rangecall left the chat: ${why}`, exitCodes[kind]);
   } finally {
     opened.close();
   }
+}
+
+/** As service managers know them: try again, or mend the settings first. */
+const exitCodes = { lost: 75, settings: 78 } as const;
+
+/** The first signal asks for an orderly end; the same once more ends at once. */
+function toldToStop(): Promise<{ readonly kind: "stopped"; readonly why: string }> {
+  return new Promise((resolve) => {
+    for (const signal of ["SIGINT", "SIGTERM"] as const) {
+      process.once(signal, () => resolve({ kind: "stopped", why: signal }));
+    }
+  });
 }
 
 /** Made on first use; it outlives a database made for one script, as people open its files afterwards. */
@@ -80,7 +95,7 @@ async function rehearse(
   fresh: string | null,
   terminal: boolean,
   log: (error: unknown, reference: string) => void,
-): Promise<0 | 1 | 2> {
+): Promise<number> {
   const at = options.at === null ? null : readLocalTime(options.at);
   if (options.at !== null && at === null) {
     return fail(`--at ${options.at} is not read: such as 2027-05-03T07:00`);

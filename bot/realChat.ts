@@ -1,32 +1,41 @@
 import { randomBytes } from "node:crypto";
-import { instant } from "../core/kinds.ts";
+import { type Instant, instant } from "../core/kinds.ts";
 import type { Db } from "../db/write.ts";
+import { dueIn, postAll } from "./chores.ts";
 import type { DiscordSettings } from "./config/environment.ts";
-import { makeDesk } from "./desk/desk.ts";
-import { runDiscord } from "./discord/discord.ts";
+import { makeAnswers } from "./desk/answers.ts";
+import { type DeskParts, makeDesk } from "./desk/desk.ts";
+import { type DiscordParts, type RunningDiscord, runDiscord } from "./discord/discord.ts";
 import { rolesByEnvironment } from "./discord/rolesByEnvironment.ts";
 import { newMark } from "./outbox/newMark.ts";
+import type { OutboxDeps } from "./outbox/outboxDeps.ts";
 import { commands } from "./registry.ts";
-import { settle } from "./rehearsalBot.ts";
 
-/** Joins the real chat on the real clock until it ends for good or the process is told to stop. */
-export async function joinRealChat(parts: {
+export interface RealChatParts extends Pick<DiscordParts, "client"> {
   readonly db: Db;
   readonly token: string;
   readonly settings: DiscordSettings;
   readonly seed: number;
   readonly log: (error: unknown, doing: string) => void;
-}): Promise<string> {
-  const { db, token, settings, seed, log } = parts;
-  const now = () => instant(Date.now());
-  const desk = makeDesk({ db, commands, now, newMark: () => newMark(randomBytes), rolesOf: rolesByEnvironment(settings), seed, log });
-  const running = await runDiscord({ token, settings, db, desk, commands, settle: (sender, at) => settle(db, at, sender), now, log });
-  const asked = new Promise<string>((resolve) => {
-    for (const signal of ["SIGINT", "SIGTERM"] as const) {
-      process.once(signal, () => resolve(`stopped by ${signal}`));
-    }
+  /** The venue's clock; the one on the wall unless a test hands in its own. */
+  readonly now?: () => Instant;
+  /** Where a drill may cut the process short. */
+  readonly crash?: NonNullable<DeskParts["crash"]> & NonNullable<OutboxDeps["crash"]>;
+}
+
+/** The desk, the outbox and the chores, joined to the real chat. */
+export function joinRealChat({ crash, ...parts }: RealChatParts): RunningDiscord {
+  const { db, settings, seed, log } = parts;
+  const wallMs = () => Date.now();
+  const now = parts.now ?? (() => instant(wallMs()));
+  const mark = () => newMark(randomBytes);
+  const drilled = crash === undefined ? {} : { crash };
+  return runDiscord({
+    ...parts,
+    ...{ commands, now, wallMs },
+    desk: makeDesk({ db, commands, now, newMark: mark, rolesOf: rolesByEnvironment(settings), seed, log, ...drilled }),
+    answers: makeAnswers({ db, now, newMark: mark }),
+    post: (sender) => postAll({ db, sender, ...drilled }, now),
+    due: () => dueIn(db, seed, now),
   });
-  const why = await Promise.race([running.ended, asked]);
-  await running.stop();
-  return why;
 }

@@ -3,27 +3,23 @@ import { type Instant, instant } from "../core/kinds.ts";
 import { findLivePost } from "../db/repositories/livePosts.ts";
 import { metaValue, setMeta } from "../db/repositories/meta.ts";
 import { orderByNumber } from "../db/repositories/orders.ts";
-import { enqueuePost, findPost, findPostByRef } from "../db/repositories/outbox.ts";
+import { findPost, findPostByRef } from "../db/repositories/outbox.ts";
 import { allChannels, channelByName, currentEvent, identitiesOf } from "../db/repositories/people.ts";
-import { type Db, type Tx, write } from "../db/write.ts";
+import { type Db, write } from "../db/write.ts";
 import type { Card, Desk, Sender } from "./chat/types.ts";
+import { dueIn, postAll } from "./chores.ts";
 import { rolesByName } from "./desk/actorOf.ts";
 import { type DeskParts, makeDesk } from "./desk/desk.ts";
 import { newMark } from "./outbox/newMark.ts";
-import type { DeadPost } from "./outbox/outboxDeps.ts";
-import { runOutboxOnce } from "./outbox/outboxLoop.ts";
 import { commands } from "./registry.ts";
 import type { PostName, RehearsalPost, RehearsalWorld } from "./rehearsal/rehearsalWorld.ts";
 import type { Screen } from "./rehearsal/screen.ts";
-import { dueNow } from "./reminders/dueNow.ts";
 import { nextDue } from "./reminders/tick.ts";
-import { deadPostCard } from "./replies/deadPostCard.ts";
 
 export const PLATFORM = "rehearsal";
 const CLOCK = "rehearsal.now";
 const KEYS = "rehearsal.keys";
 const SEED = 20270503;
-const MOST_PASSES = 50;
 
 /** The clock of a rehearsal: it stands still, and is kept in the database. */
 export function rehearsalClock(db: Db): { readonly now: () => Instant; readonly moveTo: (at: Instant) => void } {
@@ -71,30 +67,10 @@ function postNamed(db: Db, name: PostName, channel: string, now: Instant): Rehea
   return live === null || post === null ? null : { id: post.ref, channel: live.channel, card: JSON.parse(live.card) as Card };
 }
 
-/** A post that was given up is told to the lead, where the lead can be reached. */
-function reportDead(tx: Tx, dead: DeadPost, at: Instant): void {
-  const lead = allChannels(tx).find(({ purpose }) => purpose === "lead")?.name;
-  if (lead !== undefined && lead !== dead.channel) {
-    enqueuePost(tx, { channel: lead, dedupeKey: `dead:${dead.outboxId}:${dead.ref}`, card: deadPostCard(dead), at, ...newMark(randomBytes) });
-  }
-}
-
 /** Everything due now: reminders, then the outbox until nothing more can leave. */
 export async function settle(db: Db, now: () => Instant, sender: Sender): Promise<void> {
-  await dueNow({ db, newMark: () => newMark(randomBytes), seed: SEED }, now);
-  const deps = {
-    db,
-    sender,
-    random: Math.random,
-    newMark: () => newMark(randomBytes),
-    onDead: (tx: Tx, dead: DeadPost) => reportDead(tx, dead, now()),
-  };
-  for (let pass = 0; pass < MOST_PASSES; pass += 1) {
-    const { sent } = await runOutboxOnce(deps, now);
-    if (sent === 0) {
-      return;
-    }
-  }
+  await dueIn(db, SEED, now);
+  await postAll({ db, sender }, now);
 }
 
 /** Joins a database and a screen to the world a rehearsal plays in. */
@@ -118,7 +94,7 @@ export function rehearsalWorld(db: Db, screen: Screen, log: DeskParts["log"]): R
     nextDueAt: (limit) => nextDue({ db }, clock.now(), limit),
     settle: () => settle(db, clock.now, screen.sender),
     newKey: () => nextKey(db),
-    commandOptions: (name) => commands.find((command) => command.name === name)?.options.map((option) => option.name) ?? null,
+    commandOptions: (name) => commands.find((command) => command.name === name)?.options ?? null,
     findPost: (name, channel) => postNamed(db, name, channel, clock.now()),
   };
 }

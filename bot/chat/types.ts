@@ -39,13 +39,19 @@ export type Values = Readonly<Record<string, string>>;
 
 export type Incoming = Arrival &
   (
-    | { readonly kind: "message"; readonly message: string; readonly text: string }
+    | {
+        readonly kind: "message";
+        readonly message: string;
+        readonly text: string;
+        /** The text of a table attached to it; empty when it could not be read. */
+        readonly table?: string;
+      }
     | { readonly kind: "invoke"; readonly command: string; readonly values: Values }
     | { readonly kind: "press"; readonly action: Action; readonly picked: readonly string[] }
     | { readonly kind: "submit"; readonly action: Action; readonly answers: Values }
   );
 
-interface Choice {
+export interface Choice {
   readonly label: string;
   readonly value: string;
 }
@@ -113,7 +119,17 @@ export interface Sender {
   readonly find: (channel: string, ref: string, since: Instant) => Promise<string | null>;
 }
 
+/** An option of a command that somebody is typing, with the values given before. */
+export interface Typing extends Pick<Arrival, "channel" | "sender"> {
+  readonly command: string;
+  readonly option: string;
+  readonly typed: string;
+  readonly values: Values;
+}
+
 export interface Desk {
   /** The answer for the asker, or null when it is not for the bot or leaves by the outbox. */
   readonly receive: (incoming: Incoming) => Promise<Reply | null>;
+  /** What could stand in an option that is being typed, from memory; nothing for those who may not call the command. */
+  readonly suggest: (typing: Typing) => readonly Choice[];
 }

@@ -14,8 +14,7 @@ export const rolesByName: RolesOf = (_platform, roleIds) => roles.filter((role) 
  *
  * @returns null when nobody here has that name
  */
-export function actorOf(reader: Reader, incoming: Incoming, channel: ChannelRow, now: Instant, rolesOf: RolesOf): Actor | null {
-  const { sender } = incoming;
+export function actorOf(reader: Reader, sender: Incoming["sender"], channel: ChannelRow, now: Instant, rolesOf: RolesOf): Actor | null {
   const person = personByIdentity(reader, sender.platform, sender.platformId);
   if (person === null) {
     return null;

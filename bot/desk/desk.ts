@@ -9,15 +9,18 @@ import { type Db, type Tx, write } from "../../db/write.ts";
 import { readMessage } from "../boundary/readMessage.ts";
 import type { Committed, Context } from "../chat/context.ts";
 import type { Command } from "../chat/defineCommand.ts";
-import type { Actor, Desk, Incoming, Json, Reply, Values } from "../chat/types.ts";
+import type { Actor, Choice, Desk, Incoming, Json, Reply, Typing, Values } from "../chat/types.ts";
 import { estimateBench } from "../flows/estimateBench.ts";
 import { codeWords } from "../operations/codeWords.ts";
 import { keepPosts } from "../outbox/keepPosts.ts";
 import { bugCard, domainErrorCard, faultyValuesCard, refusalCard, strangerCard, unknownCommandCard } from "../replies/refusals.ts";
 import { withCodeWords } from "../replies/withCodeWords.ts";
 import { actorOf, type RolesOf } from "./actorOf.ts";
+import { type NameMemory, nameMemory } from "./nameMemory.ts";
 import { readingContext } from "./readingContext.ts";
 import { routeMessage } from "./routeMessage.ts";
+import { routeTable } from "./routeTable.ts";
+import { suggest } from "./suggest.ts";
 
 export interface DeskParts {
   readonly db: Db;
@@ -56,7 +59,27 @@ function pressValues(incoming: Extract<Incoming, { kind: "press" | "submit" }>):
  * @param parts - the database, the registry, clock and randomness handed in
  */
 export function makeDesk(parts: DeskParts): Desk {
-  return { receive: (incoming) => receive(parts, incoming) };
+  const memory = onFirstUse(() => nameMemory(parts.db));
+  return { receive: (incoming) => receive(parts, incoming), suggest: (typing) => suggestFor(parts, memory(), typing) };
+}
+
+function onFirstUse<T>(make: () => T): () => T {
+  let made: T | null = null;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
+
+function suggestFor(parts: DeskParts, memory: NameMemory, { command: name, channel: channelName, sender, ...typing }: Typing): readonly Choice[] {
+  const channel = channelByName(parts.db, channelName);
+  const command = parts.commands.find((known) => known.name === name);
+  const actor = channel === null ? null : actorOf(parts.db, sender, channel, parts.now(), parts.rolesOf);
+  if (actor === null || command === undefined) {
+    return [];
+  }
+  memory.refresh();
+  return suggest({ command, ...typing }, actor, memory);
 }
 
 async function receive(parts: DeskParts, incoming: Incoming): Promise<Reply | null> {
@@ -69,7 +92,7 @@ async function receive(parts: DeskParts, incoming: Incoming): Promise<Reply | nu
     return known.reply as Reply | null;
   }
   const now = parts.now();
-  const actor = actorOf(parts.db, incoming, channel, now, parts.rolesOf);
+  const actor = actorOf(parts.db, incoming.sender, channel, now, parts.rolesOf);
   const routed = actor === null && incoming.kind === "message" ? null : route(parts, incoming, actor, now);
   if (routed === null) {
     return null;
@@ -91,7 +114,10 @@ async function receive(parts: DeskParts, incoming: Incoming): Promise<Reply | nu
 function route(parts: DeskParts, incoming: Incoming, actor: Actor | null, now: Instant): Routed | null {
   switch (incoming.kind) {
     case "message":
-      return actor === null ? null : routeMessage(readMessage(incoming.text, readingContext(parts.db, actor, now)), incoming.text);
+      return (
+        routeTable(incoming, channelByName(parts.db, incoming.channel)?.purpose ?? null) ??
+        (actor === null ? null : routeMessage(readMessage(incoming.text, readingContext(parts.db, actor, now)), incoming.text))
+      );
     case "invoke":
       return { command: incoming.command, values: incoming.values };
     default:
@@ -179,7 +205,8 @@ function commitAll(
   const isForTheLeadAlone = actor.roles.includes("lead") && !leavesByOutbox && answer?.audience === "asker";
   const shown = answer === null || isForTheLeadAlone ? done.reply : { ...answer, card: withCodeWords(answer.card, words) };
   const reply = leavesByOutbox ? null : shown;
-  insertInbound(tx, { key: incoming.key, at: now, personId: actor.person, reply });
+  const answeredAt = incoming.kind === "message" ? now : null;
+  insertInbound(tx, { key: incoming.key, at: now, channel: channel.name, personId: actor.person, reply, answeredAt });
   for (const { action, subject, before, after, player } of done.changes) {
     appendAudit(tx, { at: now, personId: actor.person, action, subject, body: { before, after }, playerId: player ?? null });
   }

@@ -1,6 +1,7 @@
-import { type ButtonInteraction, type ChatInputCommandInteraction, MessageFlags } from "discord.js";
+import { type ButtonInteraction, type ChatInputCommandInteraction, DiscordAPIError, MessageFlags, RESTJSONErrorCodes } from "discord.js";
 import type { Incoming, Reply } from "../chat/types.ts";
-import type { Answerable } from "./arrivalOf.ts";
+import type { Answers } from "../desk/answers.ts";
+import type { Answerable, Arriving } from "./arrivalOf.ts";
 import { attachFiles } from "./attachFiles.ts";
 import { drawCard } from "./drawCard.ts";
 import { drawForm, formDoor } from "./drawForm.ts";
@@ -11,44 +12,84 @@ const answersWithForm: ReadonlySet<string> = new Set(["order change", "order for
 /** The platform waits three seconds for a first answer. */
 const PATIENCE_MS = 2000;
 
-type Receive = () => Promise<Reply | null>;
-
-/** Acknowledges first, then shows the answer to the asker alone. */
-export async function answerInteraction(interaction: Answerable, incoming: Incoming, receive: Receive, calledOf: CalledOf): Promise<void> {
-  if (mayOpenForm(interaction) && answersWithForm.has(commandOf(incoming))) {
-    await answerWithForm(interaction, receive, calledOf);
-    return;
-  }
-  await interaction.deferReply({ flags: MessageFlags.Ephemeral });
-  await finish(interaction, await receive(), calledOf);
+interface AnswerParts {
+  readonly receive: (incoming: Incoming) => Promise<Reply | null>;
+  readonly answers: Pick<Answers, "reached" | "missed">;
+  readonly calledOf: CalledOf;
+  readonly log: (error: unknown, doing: string) => void;
 }
 
-const commandOf = (incoming: Incoming): string =>
-  incoming.kind === "message" ? "" : incoming.kind === "invoke" ? incoming.command : incoming.action.command;
+/**
+ * Acknowledges first, then shows the answer to the asker alone: what the channel should see leaves by the outbox. An
+ * answer that the platform takes no more leaves as a post too.
+ */
+export async function answerInteraction(interaction: Answerable, arriving: Arriving, parts: AnswerParts): Promise<void> {
+  const isForm = mayOpenForm(interaction) && answersWithForm.has(arriving.command);
+  const putOff = isForm ? null : putOffAnswer(interaction, parts);
+  await putOff;
+  const incoming = await arriving.incoming();
+  const receiving = parts.receive(incoming);
+  const hasReached = isForm ? await answerWithForm(interaction, receiving, parts) : await show(interaction, await receiving, parts);
+  if (hasReached) {
+    parts.answers.reached(incoming.key);
+  } else {
+    parts.answers.missed(incoming, await receiving);
+  }
+}
 
 const mayOpenForm = (interaction: Answerable): interaction is ButtonInteraction | ChatInputCommandInteraction =>
   interaction.isButton() || interaction.isChatInputCommand();
 
-async function answerWithForm(interaction: ButtonInteraction | ChatInputCommandInteraction, receive: Receive, calledOf: CalledOf): Promise<void> {
-  const receiving = receive();
+/** Refused or lost, the answer is tried all the same: the platform may have taken the acknowledgement. */
+async function putOffAnswer(interaction: Answerable, { log }: AnswerParts): Promise<void> {
+  try {
+    await interaction.deferReply({ flags: MessageFlags.Ephemeral });
+  } catch (error) {
+    if (!isAcknowledged(error)) {
+      log(error, "acknowledging");
+    }
+  }
+}
+
+/** A try that was lost on its way back has been taken before. */
+const isAcknowledged = (error: unknown): boolean =>
+  error instanceof DiscordAPIError && error.code === RESTJSONErrorCodes.InteractionHasAlreadyBeenAcknowledged;
+
+async function answerWithForm(
+  interaction: ButtonInteraction | ChatInputCommandInteraction,
+  receiving: Promise<Reply | null>,
+  parts: AnswerParts,
+): Promise<boolean> {
   const first = await Promise.race([receiving, patience()]);
   const modal = first !== "late" && first?.kind === "form" ? drawForm(first.form) : null;
-  if (modal !== null) {
-    await interaction.showModal(modal);
-    return;
+  if (modal === null) {
+    await putOffAnswer(interaction, parts);
+    return show(interaction, await receiving, parts);
   }
-  await interaction.deferReply({ flags: MessageFlags.Ephemeral });
-  await finish(interaction, await receiving, calledOf);
+  try {
+    await interaction.showModal(modal);
+    return true;
+  } catch (error) {
+    if (!isAcknowledged(error)) {
+      parts.log(error, "opening a form");
+    }
+    return isAcknowledged(error);
+  }
 }
 
 const patience = (): Promise<"late"> => new Promise((resolve) => setTimeout(() => resolve("late"), PATIENCE_MS).unref());
 
-async function finish(interaction: Answerable, reply: Reply | null, calledOf: CalledOf): Promise<void> {
-  if (reply === null) {
-    await interaction.deleteReply();
-    return;
+/** Puts the answer in place of "please wait"; false when the platform does not take it. */
+async function show(interaction: Answerable, reply: Reply | null, { calledOf, log }: AnswerParts): Promise<boolean> {
+  try {
+    await (reply === null
+      ? interaction.webhook.deleteMessage("@original")
+      : interaction.webhook.editMessage("@original", await answerOf(reply, calledOf)));
+    return true;
+  } catch (error) {
+    log(error, "answering");
+    return false;
   }
-  await interaction.editReply(await answerOf(reply, calledOf));
 }
 
 /** An answer already put off cannot open a form: it offers the press that does. */

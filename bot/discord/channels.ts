@@ -23,8 +23,16 @@ export function channelsOf(client: Client, { channels, guildId }: Pick<DiscordSe
   };
 }
 
-/** One page of history, the oldest first. */
+/** The next page of history after a message, the oldest first. */
 export async function pageAfter(channel: GuildTextBasedChannel, after: string, limit: number): Promise<readonly Message[]> {
   const page = await channel.messages.fetch({ after, limit, cache: false });
-  return [...page.values()].sort((left, right) => (BigInt(left.id) < BigInt(right.id) ? -1 : 1));
+  return [...page.values()].sort(byAge);
 }
+
+/** The last page of history up to a message, that one included if there is room, the oldest first. */
+export async function pageBefore(channel: GuildTextBasedChannel, upTo: string, limit: number): Promise<readonly Message[]> {
+  const page = await channel.messages.fetch({ before: (BigInt(upTo) + 1n).toString(), limit, cache: false });
+  return [...page.values()].sort(byAge);
+}
+
+const byAge = (left: Message, right: Message): number => (BigInt(left.id) < BigInt(right.id) ? -1 : 1);

@@ -1,159 +1,180 @@
-import { type Client, type ClientOptions, DiscordAPIError, DiscordjsErrorCodes, Events } from "discord.js";
+import { type ClientOptions, Events } from "discord.js";
 import { schedule } from "node-cron";
 import type { Instant } from "../../core/kinds.ts";
 import type { Db } from "../../db/write.ts";
-import type { Command } from "../chat/defineCommand.ts";
 import type { Desk, Sender } from "../chat/types.ts";
-import type { DiscordSettings } from "../config/environment.ts";
+import type { Answers } from "../desk/answers.ts";
 import { bindGuild } from "./bindGuild.ts";
 import { catchUp } from "./catchUp.ts";
 import { channelsOf } from "./channels.ts";
-import { commandRegistration } from "./commandRegistration.ts";
 import { discordSender } from "./discordSender.ts";
 import { type Doors, openDoors } from "./doors.ts";
+import type { Ended } from "./ended.ts";
+import { type EnterParts, enter } from "./enter.ts";
+import { type InHand, makeInHand } from "./inHand.ts";
 import { makeSettler } from "./makeSettler.ts";
 import { membersOf } from "./members.ts";
+import { type MissedReader, makeMissedReader } from "./missedReader.ts";
 import { type OpenClient, openClient } from "./openClient.ts";
 
 const EVERY_20_S = "*/20 * * * * *";
+/** How long a stop waits for what is in hand, and again for the last posts. */
+const STOP_PATIENCE_MS = 10_000;
 
-export interface DiscordParts {
-  readonly token: string;
-  readonly settings: DiscordSettings;
+export interface DiscordParts extends EnterParts {
   readonly db: Db;
   readonly desk: Desk;
-  readonly commands: readonly Command[];
-  /** Everything due now: reminders, then the outbox. */
-  readonly settle: (sender: Sender, now: () => Instant) => Promise<void>;
+  readonly answers: Answers;
+  /** Posts what waits in the outbox; tells when to come again, null when nothing waits. */
+  readonly post: (sender: Sender) => Promise<Instant | null>;
+  /** What the clock owes, and new times for benches that changed. */
+  readonly due: () => Promise<void>;
   readonly now: () => Instant;
+  readonly wallMs: () => number;
   readonly log: (error: unknown, doing: string) => void;
   /** For a local server in place of the platform. */
   readonly client?: Partial<ClientOptions>;
 }
 
 export interface RunningDiscord {
-  readonly stop: () => Promise<void>;
   /** Why the bot is out of the chat for good; a new process must be started then. */
-  readonly ended: Promise<string>;
+  readonly ended: Promise<Ended>;
+  /** Resolves once the bot is in and has read what it missed; false when it was not let in. */
+  readonly entered: Promise<boolean>;
+  /** What the clock does every 20 seconds. */
+  readonly tick: () => Promise<void>;
+  /** Takes nothing more in, finishes what is in hand, sends what waits, leaves. */
+  readonly stop: () => Promise<void>;
 }
 
 /** Joins the desk to the chat and keeps it there until it is stopped or the chat has ended for good. */
-export async function runDiscord(parts: DiscordParts): Promise<RunningDiscord> {
-  const opened = openClient(parts.client ?? {}, parts.log);
-  const { client, ended, end } = opened;
+export function runDiscord(parts: DiscordParts): RunningDiscord {
   const { settings, db, log } = parts;
+  const opened = openClient(parts.client ?? {}, parts.wallMs, log);
+  const { client, ended, end } = opened;
+  const inHand = makeInHand(log);
   const channels = channelsOf(client, settings);
   const members = membersOf(db, settings);
-  const sender = discordSender({ channels, calledOf: members.calledOf, self: () => client.user?.id ?? null, onStop: end });
-  const settle = makeSettler(() => parts.settle(sender, parts.now));
-  const doors = openDoors({ guildId: settings.guildId, db, desk: parts.desk, channels, members, settle });
-  const guarded = guard(log);
-  const reader = makeReader(() => catchUp(db, channels, (message) => doors.message(message, true)));
-  listen(client, doors, reader, guarded);
-  if (!bindGuild(db, settings.guildId)) {
-    end("this database belongs to another guild");
-    return { stop: async () => {}, ended };
-  }
-  const clock = schedule(EVERY_20_S, () => guarded("the clock", () => tick(opened, reader, settle)), { timezone: "UTC", noOverlap: true });
-  const isIn = await enter(parts, opened);
-  if (isIn) {
-    await guarded("reading what was missed", reader.read);
-    await guarded("the outbox", settle);
-  }
-  const stop = async (): Promise<void> => {
-    await clock.stop();
-    await guarded("the outbox", settle);
-    await client.destroy();
-    end("stopped");
+  const sender = discordSender({
+    channels,
+    calledOf: members.calledOf,
+    self: () => client.user?.id ?? null,
+    onStop: (why) => end("settings", why),
+    now: parts.now,
+    log,
+  });
+  const poster = makePoster(parts, sender, inHand);
+  const due = makeSettler(async () => {
+    await parts.due();
+    await poster.post();
+  });
+  const changed = async (): Promise<void> => {
+    await poster.post();
+    await due();
   };
-  return { stop, ended };
-}
-
-type Guarded = (doing: string, work: () => Promise<void>) => Promise<void>;
-
-/** Nothing that goes wrong with one arrival ends the bot. */
-function guard(log: DiscordParts["log"]): Guarded {
-  return async (doing, work) => {
-    try {
-      await work();
-    } catch (error) {
-      log(error, doing);
+  const doors = openDoors({ guildId: settings.guildId, db, desk: parts.desk, answers: parts.answers, channels, members, changed, log });
+  const reader = makeMissedReader(() =>
+    catchUp(db, { channels, now: parts.now }, (message) => doors.message(message, { isLive: false, isInOrder: true })),
+  );
+  listen(opened, settings.guildId, { doors, reader, inHand });
+  const tick = async (): Promise<void> => {
+    opened.watch();
+    if (client.isReady()) {
+      await (reader.isComplete() ? Promise.resolve() : reader.read());
+      await poster.post();
+      await due();
     }
   };
-}
-
-/** Knows whether all that was said before now has been read. */
-interface MissedReader {
-  readonly isComplete: () => boolean;
-  readonly lose: () => void;
-  readonly read: () => Promise<void>;
-}
-
-function makeReader(readMissed: () => Promise<void>): MissedReader {
-  let losses = 1;
-  let lossesRead = 0;
-  const lose = (): void => {
-    losses += 1;
-  };
-  const read = makeSettler(async () => {
-    const before = losses;
-    await readMissed();
-    lossesRead = before;
+  const clock = schedule(EVERY_20_S, () => inHand.run("the clock", tick), { timezone: "UTC", noOverlap: true });
+  const entered = begin(parts, opened, async () => {
+    parts.answers.missedBefore();
+    await inHand.run("reading what was missed", reader.read);
+    await inHand.run("the outbox", changed);
   });
-  return { isComplete: () => lossesRead === losses, lose, read };
+  const stop = async (): Promise<void> => {
+    doors.close();
+    await clock.stop();
+    await inHand.idle(STOP_PATIENCE_MS);
+    await Promise.race([inHand.run("the last posts", poster.last), inHand.idle(STOP_PATIENCE_MS)]);
+    await client.destroy();
+    end("stopped", "stopped");
+  };
+  return { ended, entered, tick, stop };
 }
 
-function listen(client: Client, doors: Doors, reader: MissedReader, guarded: Guarded): void {
+/** In the one guild of the database, then whatever comes first: reading what was missed, sending what waits. */
+async function begin(parts: DiscordParts, opened: OpenClient, first: () => Promise<void>): Promise<boolean> {
+  if (!bindGuild(parts.db, parts.settings.guildId)) {
+    opened.end("settings", "this database belongs to another guild: mend DISCORD_GUILD_ID, or start with another --data");
+    return false;
+  }
+  const isIn = await enter(parts, opened);
+  if (isIn) {
+    await first();
+  }
+  return isIn;
+}
+
+interface Poster {
+  readonly post: () => Promise<void>;
+  /** Once more, without coming again. */
+  readonly last: () => Promise<void>;
+}
+
+const SOONEST_MS = 250;
+const LATEST_MS = 20_000;
+
+/** Sends what waits, and comes again when the next post is due. */
+function makePoster({ post, now }: Pick<DiscordParts, "post" | "now">, sender: Sender, inHand: InHand): Poster {
+  let timer: NodeJS.Timeout | undefined;
+  let isLast = false;
+  const once = makeSettler(async () => {
+    clearTimeout(timer);
+    const waitingUntil = await post(sender);
+    if (waitingUntil !== null && !isLast) {
+      const afterMs = Math.min(Math.max(waitingUntil - now(), SOONEST_MS), LATEST_MS);
+      timer = setTimeout(() => void inHand.run("the outbox", once), afterMs).unref();
+    }
+  });
+  return {
+    post: once,
+    last: async () => {
+      isLast = true;
+      await once();
+      clearTimeout(timer);
+    },
+  };
+}
+
+function listen(
+  { client, end }: OpenClient,
+  guildId: string,
+  { doors, reader, inHand }: { readonly doors: Doors; readonly reader: MissedReader; readonly inHand: InHand },
+): void {
   const readMissed = (): void => {
     if (client.isReady()) {
       reader.lose();
-      void guarded("reading what was missed", reader.read);
+      void inHand.run("reading what was missed", reader.read);
     }
   };
-  client.on(Events.MessageCreate, (message) => void guarded("a message", () => doors.message(message, reader.isComplete())));
+  client.on(
+    Events.MessageCreate,
+    (message) => void inHand.run("a message", () => doors.message(message, { isLive: true, isInOrder: reader.isComplete() })),
+  );
   client.on(Events.MessageUpdate, (_before, message) => {
     if (message.editedTimestamp !== null) {
-      void guarded("an edited message", async () => doors.message(message.partial ? await message.fetch() : message, false));
+      void inHand.run("an edited message", async () =>
+        doors.message(message.partial ? await message.fetch() : message, { isLive: !message.partial, isInOrder: false }),
+      );
     }
   });
-  client.on(Events.InteractionCreate, (interaction) => void guarded("an interaction", () => doors.interaction(interaction)));
+  client.on(Events.InteractionCreate, (interaction) => void inHand.run("an interaction", () => doors.interaction(interaction)));
   client.on(Events.ShardReconnecting, reader.lose);
   client.on(Events.ShardReady, readMissed);
   client.on(Events.ShardResume, readMissed);
-}
-
-async function tick({ client, watch }: OpenClient, reader: MissedReader, settle: () => Promise<void>): Promise<void> {
-  watch();
-  if (!client.isReady()) {
-    return;
-  }
-  await (reader.isComplete() ? Promise.resolve() : reader.read());
-  await settle();
-}
-
-/** Logs in and registers the commands; false when the chat lets the bot not in. */
-async function enter({ token, settings, commands }: DiscordParts, { client, ended, end }: OpenClient): Promise<boolean> {
-  const ready = new Promise<true>((resolve) => client.once(Events.ClientReady, () => resolve(true)));
-  try {
-    await client.login(token);
-    if (!(await Promise.race([ready, ended.then(() => false)]))) {
-      return false;
+  client.on(Events.GuildDelete, ({ id }) => {
+    if (id === guildId) {
+      end("settings", `the bot is no member of the guild ${id} any more: invite it again`);
     }
-    if (!client.guilds.cache.has(settings.guildId)) {
-      end(`the bot is no member of the guild ${settings.guildId}`);
-      return false;
-    }
-    await client.application?.commands.set([...commandRegistration(commands)], settings.guildId);
-    return true;
-  } catch (error) {
-    end(isBadToken(error) ? "the chat does not accept DISCORD_TOKEN" : `the chat could not be entered: ${String(error)}`);
-    return false;
-  }
-}
-
-function isBadToken(error: unknown): boolean {
-  return (
-    (error instanceof DiscordAPIError && error.status === 401) ||
-    (error instanceof Error && "code" in error && error.code === DiscordjsErrorCodes.TokenInvalid)
-  );
+  });
 }

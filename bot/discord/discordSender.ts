@@ -1,4 +1,4 @@
-import type { Message } from "discord.js";
+import { type Message, RateLimitError } from "discord.js";
 import type { Instant } from "../../core/kinds.ts";
 import type { Card, Sender, Sent } from "../chat/types.ts";
 import { UndrawnFile } from "../prints/undrawnFile.ts";
@@ -7,7 +7,7 @@ import { type Channels, pageAfter } from "./channels.ts";
 import { drawCard } from "./drawCard.ts";
 import type { CalledOf } from "./drawLine.ts";
 import { sentOf } from "./sentOf.ts";
-import { snowflakeAt } from "./snowflake.ts";
+import { snowflakeAt, snowflakeTime } from "./snowflake.ts";
 
 const PAGE = 100;
 const PAGES_MAX = 50;
@@ -19,7 +19,12 @@ interface SenderParts {
   readonly self: () => string | null;
   /** The platform lets nobody in under this token any more. */
   readonly onStop: (reason: string) => void;
+  readonly now: () => Instant;
+  readonly log: (error: unknown, doing: string) => void;
 }
+
+/** Kept at the top of their channel, where everybody finds them. */
+const pinned: ReadonlySet<string> = new Set(["board"]);
 
 const refOf = (message: Message): string | null => message.embeds[0]?.footer?.text ?? null;
 
@@ -38,17 +43,21 @@ export function discordSender(parts: SenderParts): Sender {
         ? { kind: "refused", reason: `no channel is set up for ${channelName}` }
         : { kind: "sent", message: await work(channel) };
     } catch (error) {
-      return error instanceof UndrawnFile ? { kind: "refused", reason: error.message } : stopOn(sentOf(error));
+      if (error instanceof UndrawnFile || error instanceof TooOldToEdit) {
+        return { kind: error instanceof UndrawnFile ? "refused" : "gone", reason: error.message };
+      }
+      return stopOn(sentOf(error));
     }
   };
   return {
     send: (channelName, card, { nonce, ref }) =>
-      attempt(
-        channelName,
-        async (channel) =>
-          (await channel.send({ ...drawCard(card, ref, parts.calledOf), ...(await attachFiles(card)), nonce, enforceNonce: true })).id,
-      ),
-    edit: (channelName, message, card) => attempt(channelName, (channel) => editPost(channel, message, card, parts.calledOf)),
+      attempt(channelName, async (channel) => {
+        const drawn = { ...drawCard(card, ref, parts.calledOf), ...(await attachFiles(card)) };
+        const sent = await channel.send({ ...drawn, nonce, enforceNonce: true });
+        await pin(parts, sent, card);
+        return sent.id;
+      }),
+    edit: (channelName, message, card) => attempt(channelName, (channel) => editPost(parts, channel, message, card)),
     find: async (channelName, ref, since) => {
       try {
         return await findPost(parts, channelName, ref, since);
@@ -62,16 +71,37 @@ export function discordSender(parts: SenderParts): Sender {
 
 type Opened = NonNullable<Awaited<ReturnType<Channels["open"]>>>;
 
-/** An edit keeps the post's reference and wakes nobody again. */
-async function editPost(channel: Opened, message: string, card: Card, calledOf: CalledOf): Promise<string> {
+/** An edit keeps the post's reference and wakes nobody again. One that is too old to be edited makes room for a new one. */
+async function editPost(parts: SenderParts, channel: Opened, message: string, card: Card): Promise<string> {
   const before = await channel.messages.fetch(message);
-  const after = await channel.messages.edit(message, {
-    ...drawCard(card, refOf(before) ?? "", calledOf),
-    ...(await attachFiles(card)),
-    attachments: [],
-    allowedMentions: { parse: [] },
-  });
-  return after.id;
+  const drawn = { ...drawCard(card, refOf(before) ?? "", parts.calledOf), ...(await attachFiles(card)) };
+  try {
+    const after = await channel.messages.edit(message, { ...drawn, attachments: [], allowedMentions: { parse: [] } });
+    await pin(parts, after, card);
+    return after.id;
+  } catch (error) {
+    if (error instanceof RateLimitError && parts.now() - snowflakeTime(message) > OLD_MS) {
+      await channel.messages.delete(message);
+      throw new TooOldToEdit("edits of messages older than an hour are limited");
+    }
+    throw error;
+  }
+}
+
+/** The message has made room for a new one. */
+class TooOldToEdit extends Error {}
+
+const OLD_MS = 60 * 60_000;
+
+/** A board that cannot be pinned is a board all the same. */
+async function pin({ log }: SenderParts, message: Message, { kind }: Card): Promise<void> {
+  if (pinned.has(kind) && !message.pinned) {
+    try {
+      await message.pin();
+    } catch (error) {
+      log(error, "pinning the board");
+    }
+  }
 }
 
 async function findPost({ channels, self }: SenderParts, channelName: string, ref: string, since: Instant): Promise<string | null> {

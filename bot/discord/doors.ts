@@ -1,8 +1,9 @@
 import type { Interaction, Message } from "discord.js";
 import type { Db } from "../../db/write.ts";
 import type { Desk } from "../chat/types.ts";
+import type { Answers } from "../desk/answers.ts";
 import { answerInteraction } from "./answerInteraction.ts";
-import { interactionArrival, isAnswerable, messageArrival } from "./arrivalOf.ts";
+import { interactionArrival, isAnswerable, messageArrival, typingOf } from "./arrivalOf.ts";
 import { noteSeen } from "./catchUp.ts";
 import type { Channels } from "./channels.ts";
 import type { Members } from "./members.ts";
@@ -11,40 +12,84 @@ interface DoorParts {
   readonly guildId: string;
   readonly db: Db;
   readonly desk: Desk;
+  readonly answers: Answers;
   readonly channels: Channels;
   readonly members: Members;
-  readonly settle: () => Promise<void>;
+  /** Something may have been planned. */
+  readonly changed: () => Promise<void>;
+  readonly log: (error: unknown, doing: string) => void;
+}
+
+/** Whether a message came by the gateway just now, and whether none before it is missing. */
+interface Coming {
+  readonly isLive: boolean;
+  readonly isInOrder: boolean;
 }
 
 /** Where what people do comes in. */
 export interface Doors {
-  /** Messages of a channel are taken one after another; `isInOrder` says that none before this one is missing. */
-  readonly message: (message: Message, isInOrder: boolean) => Promise<void>;
+  /** Messages of a channel are taken one after another. */
+  readonly message: (message: Message, coming: Coming) => Promise<void>;
   readonly interaction: (interaction: Interaction) => Promise<void>;
+  /** From now on nothing is taken; messages are read at the next start. */
+  readonly close: () => void;
+}
+
+const REMEMBERED = 2000;
+
+/** The newest so many keys, for what the platform delivers twice or out of order. */
+function newestOf<V>(count: number): Map<string, V> & { readonly put: (key: string, value: V) => void } {
+  const kept = new Map<string, V>();
+  const put = (key: string, value: V): void => {
+    kept.delete(key);
+    kept.set(key, value);
+    const oldest = kept.size > count ? kept.keys().next().value : undefined;
+    if (oldest !== undefined) {
+      kept.delete(oldest);
+    }
+  };
+  return Object.assign(kept, { put });
 }
 
 export function openDoors(parts: DoorParts): Doors {
   const lanes = new Map<string, Promise<void>>();
+  const editedAt = newestOf<number>(REMEMBERED);
+  const answered = newestOf<true>(REMEMBERED);
+  let isOpen = true;
   return {
-    message: (message, isInOrder) => {
+    message: (message, coming) => {
       const before = lanes.get(message.channelId) ?? Promise.resolve();
-      const taken = before.then(() => takeMessage(parts, message, isInOrder));
+      const taken = before.then(async () => {
+        const edited = message.editedTimestamp ?? 0;
+        if (isOpen && edited >= (editedAt.get(message.id) ?? 0)) {
+          editedAt.put(message.id, edited);
+          await takeMessage(parts, message, coming);
+        }
+      });
       lanes.set(
         message.channelId,
         taken.catch(() => {}),
       );
       return taken;
     },
-    interaction: (interaction) => takeInteraction(parts, interaction),
+    interaction: async (interaction) => {
+      if (isOpen && !answered.has(interaction.id)) {
+        answered.put(interaction.id, true);
+        await takeInteraction(parts, interaction);
+      }
+    },
+    close: () => {
+      isOpen = false;
+    },
   };
 }
 
-async function takeMessage(parts: DoorParts, message: Message, isInOrder: boolean): Promise<void> {
+async function takeMessage(parts: DoorParts, message: Message, { isLive, isInOrder }: Coming): Promise<void> {
   const channel = parts.channels.nameOf(message.channelId);
   if (channel === null) {
     return;
   }
-  const arrival = messageArrival(message, parts);
+  const arrival = await messageArrival(message, isLive, parts);
   if (arrival !== null) {
     await parts.desk.receive(arrival);
   }
@@ -52,18 +97,25 @@ async function takeMessage(parts: DoorParts, message: Message, isInOrder: boolea
     noteSeen(parts.db, channel, message.id);
   }
   if (arrival !== null) {
-    await parts.settle();
+    void parts.changed().catch((error: unknown) => parts.log(error, "the outbox"));
   }
 }
 
 async function takeInteraction(parts: DoorParts, interaction: Interaction): Promise<void> {
-  const arrival = isAnswerable(interaction) ? interactionArrival(interaction, parts) : null;
-  if (!isAnswerable(interaction) || arrival === null) {
+  if (interaction.isAutocomplete()) {
+    const typing = typingOf(interaction, parts);
+    await interaction.respond(typing === null ? [] : parts.desk.suggest(typing).map(({ label, value }) => ({ name: label, value })));
     return;
   }
+  const arriving = isAnswerable(interaction) ? interactionArrival(interaction, parts) : null;
+  if (!isAnswerable(interaction) || arriving === null) {
+    return;
+  }
+  const { answers, log } = parts;
+  const { calledOf } = parts.members;
   try {
-    await answerInteraction(interaction, arrival, () => parts.desk.receive(arrival), parts.members.calledOf);
+    await answerInteraction(interaction, arriving, { receive: parts.desk.receive, answers, calledOf, log });
   } finally {
-    await parts.settle();
+    await parts.changed();
   }
 }

@@ -8,3 +8,6 @@ export function snowflakeAt(atMs: number): string {
 
 /** Whether an id is younger than another. */
 export const isYounger = (id: string, than: string): boolean => BigInt(id) > BigInt(than);
+
+/** The moment in an id. */
+export const snowflakeTime = (id: string): number => Number(BigInt(id) >> 22n) + EPOCH_MS;

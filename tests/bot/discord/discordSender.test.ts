@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Channels } from "../../../bot/discord/channels.ts";
 import { discordSender } from "../../../bot/discord/discordSender.ts";
 import type { SheetPrint } from "../../../bot/prints/sheetPrint.ts";
+import { instant } from "../../../core/kinds.ts";
 import { driverBuild } from "../prints/someSheets.ts";
 import { card } from "../rehearsal/cards.ts";
 
@@ -20,7 +21,10 @@ function keepingSender() {
   };
   const channel = { send: keep, messages: { fetch: async () => ({ embeds: [] }), edit: keep } } as unknown as GuildTextBasedChannel;
   const channels: Channels = { nameOf: () => null, names: ["range"], open: async () => channel };
-  return { posted, sender: discordSender({ channels, calledOf: () => null, self: () => null, onStop: () => {} }) };
+  return {
+    posted,
+    sender: discordSender({ channels, calledOf: () => null, self: () => null, onStop: () => {}, now: () => instant(0), log: () => {} }),
+  };
 }
 
 describe("discordSender", () => {
