@@ -19,6 +19,8 @@ export interface RealChatParts extends Pick<DiscordParts, "client"> {
   readonly log: (error: unknown, doing: string) => void;
   /** The venue's clock; the one on the wall unless a test hands in its own. */
   readonly now?: () => Instant;
+  /** The clock the client itself goes by. */
+  readonly wallMs?: () => number;
   /** Where a drill may cut the process short. */
   readonly crash?: NonNullable<DeskParts["crash"]> & NonNullable<OutboxDeps["crash"]>;
 }
@@ -26,7 +28,7 @@ export interface RealChatParts extends Pick<DiscordParts, "client"> {
 /** The desk, the outbox and the chores, joined to the real chat. */
 export function joinRealChat({ crash, ...parts }: RealChatParts): RunningDiscord {
   const { db, settings, seed, log } = parts;
-  const wallMs = () => Date.now();
+  const wallMs = parts.wallMs ?? (() => Date.now());
   const now = parts.now ?? (() => instant(wallMs()));
   const mark = () => newMark(randomBytes);
   const drilled = crash === undefined ? {} : { crash };

@@ -1,4 +1,4 @@
-import { type ClientOptions, Events } from "discord.js";
+import { type Client, type ClientOptions, Events } from "discord.js";
 import { schedule } from "node-cron";
 import type { Instant } from "../../core/kinds.ts";
 import type { Db } from "../../db/write.ts";
@@ -37,6 +37,7 @@ export interface DiscordParts extends EnterParts {
 }
 
 export interface RunningDiscord {
+  readonly client: Client;
   /** Why the bot is out of the chat for good; a new process must be started then. */
   readonly ended: Promise<Ended>;
   /** Resolves once the bot is in and has read what it missed; false when it was not let in. */
@@ -99,7 +100,7 @@ export function runDiscord(parts: DiscordParts): RunningDiscord {
     await client.destroy();
     end("stopped", "stopped");
   };
-  return { ended, entered, tick, stop };
+  return { client, ended, entered, tick, stop };
 }
 
 /** In the one guild of the database, then whatever comes first: reading what was missed, sending what waits. */

@@ -51,6 +51,7 @@ export const channelRow = (world: World, id: string) => ({
 export const guildRow = (world: World) => ({
   id: world.guild,
   name: "Guild",
+  unavailable: false,
   owner_id: "100000000000000001",
   roles: [roleRow(world.guild, "@everyone"), ...[...world.roles].map(([name, id]) => roleRow(id, name))],
   emojis: [],
