@@ -26,6 +26,8 @@ export interface Platform extends Acts, Pick<Waiting, "until"> {
   readonly posts: (channel: string) => readonly Said[];
   readonly answered: (interaction: Interaction) => Promise<Interaction>;
   readonly switches: { hasContent: boolean; refusesOldEdits: boolean; isLate: boolean };
+  /** Looks again at everything waited for, for what becomes true without a request. */
+  readonly look: () => void;
   readonly stop: () => Promise<void>;
 }
 
@@ -60,7 +62,7 @@ export async function openPlatform(world: World, now: () => number): Promise<Pla
   const acts = makeActs({ world, store, interactions, gateway, takesLate: () => switches.isLate });
   return {
     ...acts,
-    ...{ world, store, interactions, faults, gateway, commands, requests, complaints, switches, until: waiting.until },
+    ...{ world, store, interactions, faults, gateway, commands, requests, complaints, switches, until: waiting.until, look: waiting.changed },
     api: `http://127.0.0.1:${served.port}/api`,
     file: (name, text) => {
       const path = `/kept/${kept.size + 1}/${name}`;

@@ -3,8 +3,8 @@ const PATIENCE_MS = 20_000;
 export interface Waiting {
   /** Something happened: everything waited for is looked at again. */
   readonly changed: () => void;
-  /** Resolves with the first value that is neither null, undefined nor false; refuses after twenty seconds, with what is there. */
-  readonly until: <T>(look: () => T | null | undefined | false, what: string) => Promise<T>;
+  /** Resolves with the first value that is neither null, undefined nor false; refuses after twenty seconds, or as long as told. */
+  readonly until: <T>(look: () => T | null | undefined | false, what: string, patienceMs?: number) => Promise<T>;
 }
 
 /** Waits for what becomes true by requests and connections, not by time. */
@@ -16,12 +16,12 @@ export function makeWaiting(describe: () => string): Waiting {
         look();
       }
     },
-    until: (look, what) =>
+    until: (look, what, patienceMs = PATIENCE_MS) =>
       new Promise((resolve, reject) => {
         const timer = setTimeout(() => {
           looks.delete(again);
           reject(new Error(`waited in vain for ${what}\n${describe()}`));
-        }, PATIENCE_MS);
+        }, patienceMs);
         const again = (): void => {
           const found = look();
           if (found !== null && found !== undefined && found !== false) {
