@@ -133,10 +133,20 @@ async function runCommand(parts: DeskParts, command: Command, values: Values, co
     if (error instanceof DomainError) {
       return settle(context, domainErrorCard(error));
     }
-    const reference = parts.newMark().ref;
-    parts.log(error, reference);
-    return bugCard(reference);
+    const { ref } = parts.newMark();
+    parts.log(error, ref);
+    return tellOfBug(parts, context, bugCard(ref));
   }
+}
+
+/** The answer to a message leaves by the outbox, that to its failure too; nothing is kept of it, so that it may be sent again. */
+function tellOfBug(parts: DeskParts, { key, channel }: Pick<Context, "key" | "channel">, reply: Reply): Reply | null {
+  if (!key.startsWith("message:") || reply.kind !== "card") {
+    return reply;
+  }
+  const { card } = reply;
+  write(parts.db, (tx) => enqueuePost(tx, { channel: channel.name, dedupeKey: `answer:${key}`, card, at: parts.now(), ...parts.newMark() }));
+  return null;
 }
 
 /** A reply that no commit has stored yet is stored now, so that the answer to a message leaves by the outbox too. */
