@@ -4,11 +4,12 @@ import Database from "better-sqlite3";
 import type { Instant } from "../core/kinds.ts";
 import { DatabaseRefusal } from "./databaseRefusal.ts";
 import { fileFaults } from "./fileFaults.ts";
+import { createPrivate, PRIVATE_FOLDER } from "./privateFiles.ts";
 
 /**
  * Copies the open database beside the running work, and only then gives the copy its name.
  *
- * Temporary name → one file without a log → integrity check → sync to disk → rename → sync of the folder.
+ * Temporary name, for its owner alone → one file without a log → integrity check → sync to disk → rename → sync of the folder.
  *
  * @param sqlite - the open database
  * @param folder - where backups lie; made when it is not there
@@ -18,12 +19,13 @@ import { fileFaults } from "./fileFaults.ts";
  * @throws {DatabaseRefusal} `damaged` when the copy does not pass its check
  */
 export async function backupDatabase(sqlite: Database.Database, folder: string, now: Instant, label: string): Promise<string> {
-  mkdirSync(folder, { recursive: true });
+  mkdirSync(folder, { recursive: true, mode: PRIVATE_FOLDER });
   const stamp = new Date(now).toISOString().replace(/[:.]/g, "-");
   const path = freeName(folder, `${stamp}-${label}`);
   const unfinished = `${path}.unfinished`;
   rmSync(unfinished, { force: true });
   try {
+    createPrivate(unfinished);
     await sqlite.backup(unfinished);
     checkCopy(unfinished);
     syncToDisk(unfinished);

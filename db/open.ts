@@ -8,6 +8,7 @@ import { DatabaseRefusal } from "./databaseRefusal.ts";
 import { fileFaults } from "./fileFaults.ts";
 import { migrateChecked } from "./migrateChecked.ts";
 import { pendingMigrations } from "./migrationHistory.ts";
+import { createPrivate, keepPrivate, PRIVATE_FOLDER } from "./privateFiles.ts";
 import { processLock } from "./processLock.ts";
 import { refusalOf } from "./refusalOf.ts";
 import { verifyChain } from "./repositories/audit.ts";
@@ -29,7 +30,7 @@ export const APPLICATION_ID = 0x52474331;
  * Opens the database for this process alone, after every check that can be made before work begins.
  *
  * Process lock → the file is there → it is ours → it can be written → it is sound → backup and migrations when some are
- * missing → settings of durability → the audit verifies.
+ * missing → settings of durability → the audit verifies. Nobody but their owner may read the files.
  *
  * @param options - `path`; `create` makes a new database when there is none; `now` names a backup; where migrations lie
  * @returns the database and what closes it
@@ -45,6 +46,9 @@ export async function openDatabase(options: {
   const lock = processLock(path);
   try {
     refuseMissing(path, options.create);
+    if (options.create) {
+      createPrivate(path);
+    }
     const sqlite = new Database(path, { fileMustExist: !options.create, timeout: 5000 });
     try {
       const backup = await prepare(sqlite, path, options);
@@ -89,6 +93,9 @@ async function prepare(
   if (found.length > 0) {
     throw new DatabaseRefusal("damaged", { path, found });
   }
+  for (const file of [path, `${path}-wal`, `${path}-shm`, `${path}.lock`]) {
+    keepPrivate(file);
+  }
   const { applied, pending } = pendingMigrations(sqlite, migrationsFolder);
   const backup = applied > 0 && pending.length > 0 ? await backupDatabase(sqlite, backupFolder(path), now, "before-migration") : null;
   if (pending.length > 0) {
@@ -110,7 +117,7 @@ function truePath(written: string, create: boolean): string {
   }
   try {
     if (create) {
-      mkdirSync(dirname(path), { recursive: true });
+      mkdirSync(dirname(path), { recursive: true, mode: PRIVATE_FOLDER });
     }
     return join(realpathSync(dirname(path)), basename(path));
   } catch (error) {

@@ -1,7 +1,8 @@
-import { readdirSync } from "node:fs";
+import { chmodSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import Database from "better-sqlite3";
 import { describe, expect, it } from "vitest";
+import { folderChecks } from "../../bot/doctor/folderChecks.ts";
 import { backupDatabase, backupFolder } from "../../db/backup.ts";
 import { openDatabase } from "../../db/open.ts";
 import { setMeta } from "../../db/repositories/meta.ts";
@@ -22,6 +23,24 @@ describe("backupDatabase", () => {
     expect(copy.prepare("SELECT value FROM meta").pluck().get()).toBe("lantern");
     expect(copy.pragma("integrity_check", { simple: true })).toBe("ok");
     copy.close();
+  });
+
+  it("makes a copy and a folder that are for their owner alone, so that the doctor has nothing to say", async () => {
+    const before = process.umask(0);
+    try {
+      const folder = temporaryFolder();
+      const path = join(folder, "truck.sqlite");
+      const { sqlite, close } = await openDatabase({ path, create: true, now: MONDAY, migrationsFolder });
+      const backup = await backupDatabase(sqlite, backupFolder(path), MONDAY, "daily");
+      close();
+      expect([backupFolder(path), backup].map((made) => statSync(made).mode & 0o777)).toEqual([0o700, 0o600]);
+      chmodSync(folder, 0o755);
+      chmodSync(backupFolder(path), 0o755);
+      const checks = folderChecks({ folder, database: path, backups: backupFolder(path), workFolder: folder, now: () => MONDAY });
+      expect(await checks.find(({ name }) => name === "file rights")?.look()).toMatchObject({ state: "ok" });
+    } finally {
+      process.umask(before);
+    }
   });
 
   it("never writes over a backup of the same moment", async () => {

@@ -43,6 +43,8 @@ async function closedDatabase(): Promise<string> {
   return path;
 }
 
+const rightsOf = (path: string): number => statSync(path).mode & 0o777;
+
 /** Opens the database in another process, and waits for what that one says. */
 async function otherProcess(path: string, ...asUser: readonly string[]): Promise<{ readonly said: string; readonly process: ChildProcess }> {
   const program = fileURLToPath(new URL("holdDatabase.ts", import.meta.url));
@@ -64,6 +66,42 @@ describe("openDatabase", () => {
     const path = join(temporaryFolder(), "new", "truck.sqlite");
     await open(path, true);
     expect(statSync(path).size).toBeGreaterThan(0);
+  });
+
+  it("lets nobody but the owner read its files, nor enter the folder it makes, whatever the umask", async () => {
+    const before = process.umask(0);
+    try {
+      const path = join(temporaryFolder(), "new", "truck.sqlite");
+      const { db } = await open(path, true);
+      write(db, (tx) => setMeta(tx, "guild", "lantern"));
+      expect(rightsOf(join(path, ".."))).toBe(0o700);
+      for (const end of ["", "-wal", "-shm", ".lock"]) {
+        expect([end, rightsOf(path + end)]).toEqual([end, 0o600]);
+      }
+    } finally {
+      process.umask(before);
+    }
+  });
+
+  it("takes the rights of others from a database made with them", async () => {
+    const path = await closedDatabase();
+    const left = new Database(path);
+    left.prepare("SELECT count(*) FROM meta").get();
+    const files = ["", "-wal", "-shm", ".lock"].map((end) => path + end);
+    for (const file of files) chmodSync(file, 0o644);
+    await open(path);
+    left.close();
+    expect(files.map(rightsOf)).toEqual([0o600, 0o600, 0o600, 0o600]);
+  });
+
+  it("leaves the rights of another program's database as they were", async () => {
+    const path = join(temporaryFolder(), "other.sqlite");
+    const other = new Database(path);
+    other.exec("CREATE TABLE theirs (id INTEGER)");
+    other.close();
+    chmodSync(path, 0o644);
+    expect((await refusalFrom(() => open(path, true))).code).toBe("foreign");
+    expect(rightsOf(path)).toBe(0o644);
   });
 
   it("finishes a database whose making was cut off before the first byte", async () => {
