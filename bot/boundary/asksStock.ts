@@ -4,6 +4,7 @@ import { numberAt } from "./numberAt.ts";
 import { type PartHit, partAt } from "./partAt.ts";
 import { playersAt } from "./playerNames.ts";
 import type { ReadingContext } from "./reading.ts";
+import { recordPartAt } from "./recordPartAt.ts";
 import type { Word } from "./wordsOf.ts";
 
 const haves = new Set(["any", "anything", "have", "got", "left", "stock", "spare", "spares", "many"]);
@@ -96,7 +97,7 @@ function partNamedAt(words: readonly Word[], at: number, context: ReadingContext
   const word = words[at]?.text ?? "";
   const lists = [context.headModels, context.shaftModels, context.gripModels, context.grinds];
   for (const names of lists) {
-    const hit = partAt(words, at, names, { byNumbers: names === context.shaftModels, mends: false });
+    const hit = recordPartAt(words, at, names, { ...context, byNumbers: names === context.shaftModels, mends: false });
     if (hit !== null && (names !== context.grinds || word.includes("-"))) return hit;
   }
   const isLikely = /^[a-z]{5,}$/.test(word);

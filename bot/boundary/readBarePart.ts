@@ -1,5 +1,6 @@
 import { follows, type Notepad, wordAt } from "./notepad.ts";
 import { partAt } from "./partAt.ts";
+import { recordPartAt } from "./recordPartAt.ts";
 import { finishPart, namesOf, type PartKey, takePart } from "./takePart.ts";
 import { isClauseWord } from "./vocabulary.ts";
 
@@ -14,7 +15,7 @@ export function readBarePart(pad: Notepad, at: number): number {
     for (const key of keys) {
       if (mends && !startsLikeBrand(word, namesOf(pad, key))) continue;
       if (mends) pad.nearLooks -= 1;
-      const hit = partAt(pad.words, at, namesOf(pad, key), { byNumbers: key === "shaft", mends });
+      const hit = recordPartAt(pad.words, at, namesOf(pad, key), { ...pad.context, byNumbers: key === "shaft", mends });
       if (hit === null || (mends && !hit.misspelt && hit.next === at + 1)) continue;
       const next = takePart(pad, key, at, hit);
       return finishPart(pad, key, next);

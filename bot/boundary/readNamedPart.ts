@@ -1,6 +1,7 @@
 import { ask, asOptions, follows, lean, type Notepad, placeOf, wishAmount, wishStamp, wordAt } from "./notepad.ts";
 import { numberAt } from "./numberAt.ts";
-import { nearestParts, partAt } from "./partAt.ts";
+import { nearestParts } from "./partAt.ts";
+import { recordPartAt } from "./recordPartAt.ts";
 import { noteComma } from "./takeAmount.ts";
 import { finishPart, namesOf, type PartKey, takePart } from "./takePart.ts";
 import { isClauseWord } from "./vocabulary.ts";
@@ -35,7 +36,7 @@ export function readNamedPart(pad: Notepad, at: number): number {
     if (numbered !== at) return numbered;
   }
   if (key === "shaft" && /^(up|down)$/.test(wordAt(pad, start))) return at;
-  const hit = partAt(pad.words, start, namesOf(pad, key), { byNumbers: key === "shaft", mends: true });
+  const hit = recordPartAt(pad.words, start, namesOf(pad, key), { ...pad.context, byNumbers: key === "shaft", mends: true });
   if (hit === null) return unknownPart(pad, key, at, start);
   return finishPart(pad, key, takePart(pad, key, start, hit));
 }

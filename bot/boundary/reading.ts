@@ -19,6 +19,8 @@ export interface ReadingContext {
   readonly headModels: readonly string[];
   readonly shaftModels: readonly string[];
   readonly gripModels: readonly string[];
+  /** What may be written for a restricted model, its code word, and the model's name. */
+  readonly codeWords: readonly { readonly code: string; readonly name: string }[];
   readonly sleeveMarks: readonly string[];
   readonly grinds: readonly string[];
   readonly isOpenOrder: (number: number) => boolean;

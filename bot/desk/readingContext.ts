@@ -10,7 +10,8 @@ import type { Actor } from "../chat/types.ts";
 
 /** What the reader of messages knows: names of the record, the venue's clock, the open orders of the channel's truck. */
 export function readingContext(reader: Reader, actor: Actor, now: Instant): ReadingContext {
-  const names = (kind: "head" | "shaft" | "grip"): readonly string[] => modelsOf<{ readonly name: string }>(reader, kind).map(({ name }) => name);
+  const models = { head: namedModels(reader, "head"), shaft: namedModels(reader, "shaft"), grip: namedModels(reader, "grip") };
+  const names = (kind: keyof typeof models): readonly string[] => models[kind].map(({ name }) => name);
   const grinds = modelsOf<{ readonly grind: string | null }>(reader, "head").flatMap(({ grind }) => grind ?? []);
   const { truck } = actor;
   const eventId = truck === null ? null : (currentEvent(reader, truck, now)?.event.id ?? null);
@@ -22,6 +23,9 @@ export function readingContext(reader: Reader, actor: Actor, now: Instant): Read
     headModels: names("head"),
     shaftModels: names("shaft"),
     gripModels: names("grip"),
+    codeWords: Object.values(models).flatMap((known) =>
+      known.flatMap(({ name, restrictedCode }) => (restrictedCode === null ? [] : [{ code: restrictedCode, name }])),
+    ),
     sleeveMarks: [...new Set(modelsOf<SleeveModel>(reader, "sleeve").flatMap(({ marks }) => marks.map(({ mark }) => mark)))],
     grinds: [...new Set(grinds)],
     isOpenOrder: (number) => {
@@ -31,3 +35,5 @@ export function readingContext(reader: Reader, actor: Actor, now: Instant): Read
     bagOf: (player) => liveSpec(reader, player)?.bag.clubs.map(({ club }) => club) ?? [],
   };
 }
+
+const namedModels = (reader: Reader, kind: "head" | "shaft" | "grip") => modelsOf<{ readonly name: string }>(reader, kind);

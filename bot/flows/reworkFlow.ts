@@ -15,7 +15,7 @@ export const reworkOptions: readonly Option[] = [
   orderOption,
   { name: "step", summary: "Such as: glue, cut, grip", required: true },
   { name: "reason", summary: "Why, in a few words", required: false },
-  { name: "club", summary: "Which club, of an order of several", required: false },
+  { name: "club", summary: "Which club, of an order of several", required: false, takes: "club" },
 ];
 
 export const reworkInput = z.object({

@@ -200,6 +200,7 @@ describe("readWeek on the demo week", () => {
         headModels: week.headModels.map(({ name }) => name),
         shaftModels: week.shafts.map(({ name }) => name),
         gripModels: week.grips.map(({ name }) => name),
+        codeWords: [],
         sleeveMarks: week.sleeves.flatMap(({ marks }) => marks.map(({ mark }) => mark)),
         grinds: week.headModels.flatMap(({ grind }) => (grind === null ? [] : [grind])),
         isOpenOrder: () => false,

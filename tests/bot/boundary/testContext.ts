@@ -30,6 +30,7 @@ export const context: ReadingContext = {
   headModels: ["Cairn", "Cairn 3", "Rill", "Scree", "Tarn", "Beck"],
   shaftModels: ["Dunlin 50 R", "Dunlin 60 S", "Dunlin 60 X", "Sandpiper 70 X", "Sandpiper 70 S", "Curlew 120 S", "Curlew 120 X"],
   gripModels: ["Gorse Standard", "Gorse Standard Round", "Heather Midsize", "Heather Standard"],
+  codeWords: [],
   sleeveMarks: ["standard", "strong ½", "strong 1", "weak ½", "weak 1", "upright", "flat", "strong far", "far"],
   grinds: ["full", "heel-relieved"],
   isOpenOrder: (number) => number === 57 || number === 3 || number === 9,
