@@ -160,7 +160,7 @@ export function peopleNamed(reader: Reader, written: string): readonly { readonl
   return [...new Map(found.map(({ id, name }) => [id, { id, name: name ?? "erased" }])).values()];
 }
 
-/** Lists all players with their aliases, those erased left out. */
+/** Lists all players with the other names people may write for them, a restricted one's code word too; those erased left out. */
 export function allPlayers(reader: Reader): readonly (PlayerRow & { readonly aliases: readonly string[] })[] {
   const aliases = reader.select().from(playerAlias).all();
   return reader
@@ -168,7 +168,10 @@ export function allPlayers(reader: Reader): readonly (PlayerRow & { readonly ali
     .from(player)
     .all()
     .filter((row) => row.erasedAt === null)
-    .map((row) => ({ ...row, aliases: aliases.filter((alias) => alias.playerId === row.id).map(({ alias }) => alias) }));
+    .map((row) => {
+      const written = aliases.filter(({ playerId }) => playerId === row.id).map(({ alias }) => alias);
+      return { ...row, aliases: row.restrictedCode === null ? written : [...written, row.restrictedCode] };
+    });
 }
 
 /** @returns the player, or null when there is none of that id */
