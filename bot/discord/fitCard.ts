@@ -3,6 +3,7 @@ import { lineText } from "../prints/lineText.ts";
 import { roomOfLine } from "./drawLine.ts";
 import { drawRows } from "./drawRows.ts";
 import { cutText, escapeText } from "./escapeText.ts";
+import { withOwnClock } from "./ownClock.ts";
 
 export const TITLE_MAX = 256;
 const LINES_MAX = 4096;
@@ -22,7 +23,8 @@ interface FittedCard {
 }
 
 /** What of a card the platform has room for, whoever is behind its calls. */
-export function fitCard(card: Card): FittedCard {
+export function fitCard(drawn: Card): FittedCard {
+  const card = withOwnClock(drawn);
   const small = card.fields.map(({ label, value }): Line => [{ strong: label }, " ", ...value]);
   const roomOf = (line: Line, index: number): number => roomOfLine(line) + 1 + (index < card.lines.length ? 0 : SMALL.length);
   const rooms = [...card.lines, ...small].map(roomOf);

@@ -1,5 +1,7 @@
 import { eq } from "drizzle-orm";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import type { Reply } from "../../../bot/chat/types.ts";
+import { formPages } from "../../../bot/replies/formPages.ts";
 import { player } from "../../../db/schema/people.ts";
 import { write } from "../../../db/write.ts";
 import { DRIVER_NUMBER } from "../../support/builtDriver.ts";
@@ -40,6 +42,19 @@ describe("an order by a model's code word", () => {
     await bot.invoke(maren, "order new", { player: "Bram Oxtoby", club: "driver", like: "gamer", head: "lamplight", loft: "9" });
     expect(await draftText()).toMatch(/Head 0288 lamplight stamped 9/);
     expect(everythingPosted()).not.toMatch(/menhir/i);
+  });
+
+  it("takes it in the form", async () => {
+    const answers = { player: "oxtoby", club: "driver", like: "gamer", head: "lamplight", loft: "9" };
+    const begun = await bot.invoke(maren, "order form", {});
+    await formPages.reduce(async (shown: Promise<Reply | null>, { parts }) => {
+      const page = await shown;
+      const form = page?.kind === "card" ? await bot.press(maren, page.card, "Next page") : page;
+      if (form?.kind !== "form") throw new Error(`no page of the form: ${JSON.stringify(form)}`);
+      const asked = Object.entries(answers).filter(([name]) => parts.some((part) => part.name === name));
+      return bot.submit(maren, form.form.action, Object.fromEntries(asked));
+    }, Promise.resolve(begun));
+    expect(await draftText()).toMatch(/Head 0288 lamplight stamped 9/);
   });
 
   it("is refused to one who may not order", async () => {

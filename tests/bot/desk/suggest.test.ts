@@ -43,6 +43,10 @@ describe("suggest: what may be meant", () => {
     expect(valuesOf(bot.db, "spec", "club", typed)[0]).toBe(club);
   });
 
+  it.each(["step again", "step skip"])("lists clubs for %s", (command) => {
+    expect(valuesOf(bot.db, command, "club", "dri", { actor: actorWith(bot.db, ["technician"]) })[0]).toBe("driver");
+  });
+
   // fixtures/scenario/orders.csv: orders 1 to 5 of Plover are open, 4 is Ferreval's.
   it("lists the open orders of the channel's truck, newest first, with whose they are", () => {
     expect(valuesOf(bot.db, "where", "what", "")).toEqual(["5", "4", "3", "2", "1"]);
