@@ -7,6 +7,8 @@ export default defineConfig({
     include: ["tests/**/*.test.ts"],
     setupFiles: ["tests/support/seeded.ts"],
     pool: "forks",
+    // Two at a time also where the machine has no more than two cores.
+    maxWorkers: 2,
     reporters: ["default", new PlainCount()],
     testTimeout: 120_000,
     hookTimeout: 120_000,
