@@ -1,4 +1,4 @@
-import { type Client, type ClientOptions, Events } from "discord.js";
+import type { Client, ClientOptions } from "discord.js";
 import { schedule } from "node-cron";
 import type { Instant } from "../../core/kinds.ts";
 import type { Db } from "../../db/write.ts";
@@ -8,14 +8,16 @@ import { bindGuild } from "./bindGuild.ts";
 import { catchUp } from "./catchUp.ts";
 import { channelsOf } from "./channels.ts";
 import { discordSender } from "./discordSender.ts";
-import { type Doors, openDoors } from "./doors.ts";
+import { openDoors } from "./doors.ts";
 import type { Ended } from "./ended.ts";
 import { type EnterParts, enter } from "./enter.ts";
-import { type InHand, makeInHand } from "./inHand.ts";
+import { makeInHand } from "./inHand.ts";
+import { listen } from "./listen.ts";
 import { makeSettler } from "./makeSettler.ts";
 import { membersOf } from "./members.ts";
-import { type MissedReader, makeMissedReader } from "./missedReader.ts";
+import { makeMissedReader } from "./missedReader.ts";
 import { type OpenClient, openClient } from "./openClient.ts";
+import { makePoster } from "./poster.ts";
 
 const EVERY_20_S = "*/20 * * * * *";
 /** How long a stop waits for what is in hand, and again for the last posts. */
@@ -114,68 +116,4 @@ async function begin(parts: DiscordParts, opened: OpenClient, first: () => Promi
     await first();
   }
   return isIn;
-}
-
-interface Poster {
-  readonly post: () => Promise<void>;
-  /** Once more, without coming again. */
-  readonly last: () => Promise<void>;
-}
-
-const SOONEST_MS = 250;
-const LATEST_MS = 20_000;
-
-/** Sends what waits, and comes again when the next post is due. */
-function makePoster({ post, now }: Pick<DiscordParts, "post" | "now">, sender: Sender, inHand: InHand): Poster {
-  let timer: NodeJS.Timeout | undefined;
-  let isLast = false;
-  const once = makeSettler(async () => {
-    clearTimeout(timer);
-    const waitingUntil = await post(sender);
-    if (waitingUntil !== null && !isLast) {
-      const afterMs = Math.min(Math.max(waitingUntil - now(), SOONEST_MS), LATEST_MS);
-      timer = setTimeout(() => void inHand.run("the outbox", once), afterMs).unref();
-    }
-  });
-  return {
-    post: once,
-    last: async () => {
-      isLast = true;
-      await once();
-      clearTimeout(timer);
-    },
-  };
-}
-
-function listen(
-  { client, end }: OpenClient,
-  guildId: string,
-  { doors, reader, inHand }: { readonly doors: Doors; readonly reader: MissedReader; readonly inHand: InHand },
-): void {
-  const readMissed = (): void => {
-    if (client.isReady()) {
-      reader.lose();
-      void inHand.run("reading what was missed", reader.read);
-    }
-  };
-  client.on(
-    Events.MessageCreate,
-    (message) => void inHand.run("a message", () => doors.message(message, { isLive: true, isInOrder: reader.isComplete() })),
-  );
-  client.on(Events.MessageUpdate, (_before, message) => {
-    if (message.editedTimestamp !== null) {
-      void inHand.run("an edited message", async () =>
-        doors.message(message.partial ? await message.fetch() : message, { isLive: !message.partial, isInOrder: false }),
-      );
-    }
-  });
-  client.on(Events.InteractionCreate, (interaction) => void inHand.run("an interaction", () => doors.interaction(interaction)));
-  client.on(Events.ShardReconnecting, reader.lose);
-  client.on(Events.ShardReady, readMissed);
-  client.on(Events.ShardResume, readMissed);
-  client.on(Events.GuildDelete, ({ id }) => {
-    if (id === guildId) {
-      end("settings", `the bot is no member of the guild ${id} any more: invite it again`);
-    }
-  });
 }
