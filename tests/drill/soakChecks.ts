@@ -32,7 +32,8 @@ export function soakFigures(db: Db, platform: Platform, said: readonly Said[], c
   const own = platform.store.messages.filter(({ author }) => author === platform.world.bot);
   const byRef = grouped(own, refOf);
   const posts = new Map(rows.map((row) => [row.ref, row]));
-  const shown = new Map(orders.map(({ sourceKey, state }) => [sourceKey, state]));
+  const ids = new Set(said.map(({ id }) => id));
+  const isSaid = (key: string): boolean => ids.has(key.split(":")[1] ?? "");
   const isLate = (id: string): boolean => rows.some(({ dedupeKey, state }) => state === "sent" && new RegExp(`^answer:\\w+:${id}$`).test(dedupeKey));
   const late = platform.interactions.all.filter((one) => !isAnswered(one) && isLate(one.id));
   const lanes = grouped(
@@ -40,7 +41,7 @@ export function soakFigures(db: Db, platform: Platform, said: readonly Said[], c
     ({ channel }) => channel,
   );
   return {
-    orders: said.filter(({ id }) => shown.has(`message:${id}`) || shown.has(`message:${id}:0`)).length,
+    orders: orders.filter(({ sourceKey }) => isSaid(sourceKey)).length,
     confirmed: confirmedBy.size,
     posts: own.length,
     interactions: platform.interactions.all.length,
@@ -50,6 +51,9 @@ export function soakFigures(db: Db, platform: Platform, said: readonly Said[], c
       ...rows
         .filter(({ ref, state }) => state === "sent" && (byRef.get(ref)?.length ?? 0) !== 1)
         .map(({ id, ref }) => `post ${id} is there ${byRef.get(ref)?.length ?? 0} times`),
+      ...orders
+        .filter(({ id, sourceKey }) => isSaid(sourceKey) && !lives.some(({ subject }) => subject === `order:${id}`))
+        .map(({ id }) => `order ${id} has no post`),
       ...own.filter((message) => !posts.has(refOf(message))).map(({ id }) => `message ${id} was never planned`),
       ...lives
         .filter(({ wanted, shown: has, refused }) => has < wanted && refused !== wanted)
