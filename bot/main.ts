@@ -63,6 +63,8 @@ async function chat(options: StartOptions, token: string, settings: DiscordSetti
     const running = joinRealChat({ db: opened.db, token, settings, seed: now % 0x7fffffff, log });
     const { kind, why } = await Promise.race([running.ended, asked]);
     await running.stop();
+    // Whatever of the client is still connecting keeps nobody here.
+    setTimeout(() => process.exit(), LEAVE_WITHIN_MS).unref();
     return kind === "stopped" ? 0 : fail(`Rangecall left the chat: ${why}`, exitCodes[kind]);
   } finally {
     opened.close();
@@ -71,6 +73,7 @@ async function chat(options: StartOptions, token: string, settings: DiscordSetti
 
 /** As service managers know them: try again, or mend the settings first. */
 const exitCodes = { lost: 75, settings: 78 } as const;
+const LEAVE_WITHIN_MS = 3000;
 
 /** The first signal asks for an orderly end; the same once more ends at once. */
 function toldToStop(): Promise<{ readonly kind: "stopped"; readonly why: string }> {

@@ -22,6 +22,7 @@ import { makePoster } from "./poster.ts";
 const EVERY_20_S = "*/20 * * * * *";
 /** How long a stop waits for what is in hand, and again for the last posts. */
 const STOP_PATIENCE_MS = 10_000;
+const LEAVE_WITHIN_MS = 3000;
 
 export interface DiscordParts extends EnterParts {
   readonly db: Db;
@@ -99,10 +100,20 @@ export function runDiscord(parts: DiscordParts): RunningDiscord {
     await clock.stop();
     await inHand.idle(STOP_PATIENCE_MS);
     await Promise.race([inHand.run("the last posts", poster.last), inHand.idle(STOP_PATIENCE_MS)]);
-    await client.destroy();
+    await leaveWithin(client, LEAVE_WITHIN_MS);
     end("stopped", "stopped");
   };
   return { client, ended, entered, tick, stop };
+}
+
+/** A client that is just connecting may never come to an end by itself. */
+async function leaveWithin(client: Client, patienceMs: number): Promise<void> {
+  let timer: NodeJS.Timeout | undefined;
+  const patience = new Promise<void>((resolve) => {
+    timer = setTimeout(resolve, patienceMs);
+  });
+  await Promise.race([client.destroy(), patience]);
+  clearTimeout(timer);
 }
 
 /** In the one guild of the database, then whatever comes first: reading what was missed, sending what waits. */

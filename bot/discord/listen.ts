@@ -11,8 +11,8 @@ export function listen(
   { doors, reader, inHand }: { readonly doors: Doors; readonly reader: MissedReader; readonly inHand: InHand },
 ): void {
   const readMissed = (): void => {
+    reader.regain();
     if (client.isReady()) {
-      reader.lose();
       void inHand.run("reading what was missed", reader.read);
     }
   };

@@ -101,6 +101,8 @@ async function playBurst(soaking: Soak, count: number, index: number): Promise<v
 async function pressAll(soaking: Soak, label: string): Promise<void> {
   const { week, dice, confirmedBy } = soaking;
   const { platform, db } = week;
+  // A press made while the line is down never reaches a bot: there the platform tells the person so.
+  await platform.until(platform.gateway.isConnected, "the line");
   const numbers = new Set(
     db
       .select()
