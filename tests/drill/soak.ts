@@ -1,17 +1,12 @@
-import { and, eq, gt, isNull, ne, or } from "drizzle-orm";
-import { findReply } from "../../db/repositories/inbound.ts";
 import { openStates } from "../../db/repositories/orders.ts";
-import { isPlanned } from "../../db/repositories/outbox.ts";
 import { buildOrder } from "../../db/schema/orders.ts";
-import { livePost, outbox } from "../../db/schema/plumbing.ts";
-import type { Db } from "../../db/write.ts";
-import { isAnswered } from "../support/platform/interactions.ts";
 import { type JoinedWeek, joinedWeek, type Running } from "../support/platform/joinedWeek.ts";
 import { readPost } from "../support/platform/readPost.ts";
 import type { Said } from "../support/platform/store.ts";
 import { type SoakFigures, soakFigures } from "./soakChecks.ts";
 import { type Dice, diceOf, someFault } from "./soakFaults.ts";
 import { addWeeks } from "./soakWeeks.ts";
+import { unsettled } from "./unsettled.ts";
 
 export interface SoakPlan {
   readonly orders: number;
@@ -173,28 +168,11 @@ async function settled({ week, said, running }: Soak): Promise<void> {
   const ticking = setInterval(() => void running.tick().catch(() => {}), TICK_MS);
   const looking = setInterval(platform.look, LOOK_MS);
   try {
-    await platform.until(() => isSettled(db, platform, said), "the burst to settle", BURST_PATIENCE_MS);
+    await platform.until(() => unsettled(db, platform, said).next().done, "the burst to settle", BURST_PATIENCE_MS);
+  } catch (error) {
+    throw new Error(`now ${week.now()}\n${[...unsettled(db, platform, said)].join("\n")}`, { cause: error });
   } finally {
     clearInterval(ticking);
     clearInterval(looking);
   }
-}
-
-const NEWEST = 200;
-
-function isSettled(db: Db, { interactions }: JoinedWeek["platform"], said: readonly Said[]): boolean {
-  const isPending = db.select({ id: outbox.id }).from(outbox).where(eq(outbox.state, "pending")).limit(1).get() !== undefined;
-  const isBehind = db
-    .select({ subject: livePost.subject })
-    .from(livePost)
-    .where(and(gt(livePost.wanted, livePost.shown), or(isNull(livePost.refused), ne(livePost.refused, livePost.wanted))))
-    .limit(1)
-    .get();
-  const isPosted = (id: string): boolean => ["press", "invoke", "submit"].some((kind) => isPlanned(db, `answer:${kind}:${id}`));
-  return (
-    !isPending &&
-    isBehind === undefined &&
-    said.slice(-NEWEST).every(({ id }) => findReply(db, `message:${id}:0`) !== null) &&
-    interactions.all.slice(-NEWEST).every((one) => isAnswered(one) || isPosted(one.id))
-  );
 }
