@@ -6,8 +6,9 @@ import { type Db, write } from "../db/write.ts";
 import { readWeek } from "./boundary/readWeek.ts";
 import type { Week } from "./boundary/week.ts";
 import type { Desk, Sender } from "./chat/types.ts";
+import { WEEK_PLATFORM } from "./chat/weekPlatform.ts";
 import { loadNobodyButTheLead, loadWeek } from "./operations/loadWeek.ts";
-import { PLATFORM, rehearsalClock, rehearsalDesk, settle } from "./rehearsalBot.ts";
+import { rehearsalClock, rehearsalDesk, settle } from "./rehearsalBot.ts";
 
 const LOADED = "week.loaded";
 
@@ -32,7 +33,7 @@ export async function openWeek(
   }
   if (from.folder === null) {
     write(db, (tx) => {
-      loadNobodyButTheLead(tx, PLATFORM, "UTC");
+      loadNobodyButTheLead(tx, WEEK_PLATFORM, "UTC");
       setMeta(tx, LOADED, "empty");
     });
     clock.moveTo(instant(Date.now()));
@@ -55,7 +56,7 @@ export async function openWeek(
   const start = firstMoment(week);
   if (loaded === null) {
     write(db, (tx) => {
-      loadWeek(tx, week, PLATFORM, start);
+      loadWeek(tx, week, WEEK_PLATFORM, start);
       setMeta(tx, LOADED, "orders to follow");
     });
   }
@@ -93,7 +94,7 @@ async function replayOrders(db: Db, week: Week, desk: Desk): Promise<void> {
   const rolesOf = (handle: string): readonly string[] => week.people.find((person) => person.handle === handle)?.roles ?? [];
   for (const [index, order] of [...week.orders].sort((a, b) => a.at - b.at).entries()) {
     clock.moveTo(order.at);
-    const sender = { platform: PLATFORM, platformId: order.by, roleIds: rolesOf(order.by) };
+    const sender = { platform: WEEK_PLATFORM, platformId: order.by, roleIds: rolesOf(order.by) };
     await desk.receive({ kind: "message", key: `message:week${index}:0`, channel: order.channel, sender, message: `week${index}`, text: order.text });
     const truck = week.channels.find((channel) => channel.name === order.channel)?.truck ?? null;
     const technician = week.people.find((person) => person.truck === truck && person.roles.includes("technician"));
@@ -103,7 +104,7 @@ async function replayOrders(db: Db, week: Week, desk: Desk): Promise<void> {
     for (const press of technician === undefined ? [] : presses) {
       const row = orderBySource(db, `message:week${index}`);
       if (row !== null && technician !== undefined) {
-        const by = { platform: PLATFORM, platformId: technician.handle, roleIds: technician.roles };
+        const by = { platform: WEEK_PLATFORM, platformId: technician.handle, roleIds: technician.roles };
         await desk.receive({
           kind: "invoke",
           key: `invoke:week${index}-${press}`,

@@ -7,16 +7,17 @@ import { findPost, findPostByRef } from "../db/repositories/outbox.ts";
 import { allChannels, channelByName, currentEvent, identitiesOf } from "../db/repositories/people.ts";
 import { type Db, write } from "../db/write.ts";
 import type { Card, Desk, Sender } from "./chat/types.ts";
+import { WEEK_PLATFORM } from "./chat/weekPlatform.ts";
 import { dueIn, postAll } from "./chores.ts";
 import { rolesByName } from "./desk/actorOf.ts";
-import { type DeskParts, makeDesk } from "./desk/desk.ts";
+import { makeDesk } from "./desk/desk.ts";
+import type { DeskParts } from "./desk/deskParts.ts";
 import { newMark } from "./outbox/newMark.ts";
 import { commands } from "./registry.ts";
 import type { PostName, RehearsalPost, RehearsalWorld } from "./rehearsal/rehearsalWorld.ts";
 import type { Screen } from "./rehearsal/screen.ts";
 import { nextDue } from "./reminders/tick.ts";
 
-export const PLATFORM = "rehearsal";
 const CLOCK = "rehearsal.now";
 const KEYS = "rehearsal.keys";
 const SEED = 20270503;
@@ -83,7 +84,7 @@ export function rehearsalWorld(db: Db, screen: Screen, log: DeskParts["log"]): R
   return {
     desk: rehearsalDesk(db, clock.now, log),
     people: new Map(
-      identitiesOf(db, PLATFORM).map((row) => [
+      identitiesOf(db, WEEK_PLATFORM).map((row) => [
         row.platformUserId,
         { platformId: row.platformUserId, roleIds: JSON.parse(row.rehearsalRoles) as string[], name: row.name ?? "erased", zone: row.zone },
       ]),

@@ -51,7 +51,7 @@ export type Incoming = Arrival &
     | { readonly kind: "submit"; readonly action: Action; readonly answers: Values }
   );
 
-export interface Choice {
+interface Choice {
   readonly label: string;
   readonly value: string;
 }

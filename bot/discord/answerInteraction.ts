@@ -1,11 +1,11 @@
 import { type ButtonInteraction, type ChatInputCommandInteraction, DiscordAPIError, MessageFlags, RESTJSONErrorCodes } from "discord.js";
 import type { Incoming, Reply } from "../chat/types.ts";
 import type { Answers } from "../desk/answers.ts";
-import type { Answerable, Arriving } from "./arrivalOf.ts";
 import { attachFiles } from "./attachFiles.ts";
 import { drawCard } from "./drawCard.ts";
 import { drawForm, formDoor } from "./drawForm.ts";
 import type { CalledOf } from "./drawLine.ts";
+import type { Answerable, Arriving } from "./interactionArrival.ts";
 
 /** A form must be the first answer, so these are not put off. */
 const answersWithForm: ReadonlySet<string> = new Set(["order change", "order form"]);

@@ -18,6 +18,7 @@ import { membersOf } from "./members.ts";
 import { makeMissedReader } from "./missedReader.ts";
 import { type OpenClient, openClient } from "./openClient.ts";
 import { makePoster } from "./poster.ts";
+import { within } from "./within.ts";
 
 const EVERY_20_S = "*/20 * * * * *";
 /** How long a stop waits for what is in hand, and again for the last posts. */
@@ -98,22 +99,13 @@ export function runDiscord(parts: DiscordParts): RunningDiscord {
   const stop = async (): Promise<void> => {
     doors.close();
     await clock.stop();
-    await inHand.idle(STOP_PATIENCE_MS);
-    await Promise.race([inHand.run("the last posts", poster.last), inHand.idle(STOP_PATIENCE_MS)]);
-    await leaveWithin(client, LEAVE_WITHIN_MS);
+    await within(STOP_PATIENCE_MS, inHand.idle());
+    await within(STOP_PATIENCE_MS, inHand.run("the last posts", poster.last));
+    // A client that is just connecting may never come to an end by itself.
+    await within(LEAVE_WITHIN_MS, client.destroy());
     end("stopped", "stopped");
   };
   return { client, ended, entered, tick, stop };
-}
-
-/** A client that is just connecting may never come to an end by itself. */
-async function leaveWithin(client: Client, patienceMs: number): Promise<void> {
-  let timer: NodeJS.Timeout | undefined;
-  const patience = new Promise<void>((resolve) => {
-    timer = setTimeout(resolve, patienceMs);
-  });
-  await Promise.race([client.destroy(), patience]);
-  clearTimeout(timer);
 }
 
 /** In the one guild of the database, then whatever comes first: reading what was missed, sending what waits. */

@@ -3,14 +3,8 @@ import { roles } from "../chat/types.ts";
 import type { DiscordSettings } from "../config/environment.ts";
 import { type Check, fault, ok, type Verdict, warn } from "../doctor/finding.ts";
 import { basePermissions, channelPermissions, type GuildSeen } from "./doctorPermissions.ts";
+import { lacking } from "./neededPermissions.ts";
 
-const needed = [
-  ["View Channel", PermissionFlagsBits.ViewChannel],
-  ["Send Messages", PermissionFlagsBits.SendMessages],
-  ["Embed Links", PermissionFlagsBits.EmbedLinks],
-  ["Attach Files", PermissionFlagsBits.AttachFiles],
-  ["Read Message History", PermissionFlagsBits.ReadMessageHistory],
-] as const;
 const PINS = PermissionFlagsBits.PinMessages | PermissionFlagsBits.ManageMessages;
 const WHERE = "channel > Edit Channel > Permissions > Advanced permissions > add the bot's role";
 
@@ -51,7 +45,7 @@ function channel(guild: GuildSeen, id: string): Verdict {
     return fault(`${id} is no text channel`, "Put the id of a text channel in DISCORD_CHANNELS");
   }
   const allowed = channelPermissions(guild, found.permission_overwrites ?? []);
-  const missing = needed.filter(([, bit]) => (allowed & bit) === 0n).map(([name]) => name);
+  const missing = lacking(allowed);
   if (missing.length > 0) {
     return fault(`the bot lacks ${missing.join(", ")}`, `${WHERE}, and allow ${missing.join(", ")}`);
   }

@@ -3,10 +3,12 @@ import type { Db } from "../../db/write.ts";
 import type { Desk } from "../chat/types.ts";
 import type { Answers } from "../desk/answers.ts";
 import { answerInteraction } from "./answerInteraction.ts";
-import { interactionArrival, isAnswerable, messageArrival, typingOf } from "./arrivalOf.ts";
 import { noteSeen } from "./catchUp.ts";
 import type { Channels } from "./channels.ts";
+import { interactionArrival, isAnswerable } from "./interactionArrival.ts";
 import type { Members } from "./members.ts";
+import { messageArrival } from "./messageArrival.ts";
+import { typingOf } from "./typingOf.ts";
 
 interface DoorParts {
   readonly guildId: string;

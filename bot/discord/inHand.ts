@@ -1,8 +1,8 @@
 /** What is under way: nothing that goes wrong with one arrival ends the bot, and a stop waits for the rest. */
 export interface InHand {
   readonly run: (doing: string, work: () => Promise<void>) => Promise<void>;
-  /** Resolves when nothing is under way, or after so long all the same. */
-  readonly idle: (patienceMs: number) => Promise<void>;
+  /** Resolves when nothing is under way. */
+  readonly idle: () => Promise<void>;
 }
 
 export function makeInHand(log: (error: unknown, doing: string) => void): InHand {
@@ -13,20 +13,10 @@ export function makeInHand(log: (error: unknown, doing: string) => void): InHand
     await running;
     underWay.delete(running);
   };
-  const allDone = async (): Promise<void> => {
+  const idle = async (): Promise<void> => {
     while (underWay.size > 0) {
       await Promise.all(underWay);
     }
   };
-  return {
-    run,
-    idle: async (patienceMs) => {
-      let timer: NodeJS.Timeout | undefined;
-      const patience = new Promise<void>((resolve) => {
-        timer = setTimeout(resolve, patienceMs);
-      });
-      await Promise.race([allDone(), patience]);
-      clearTimeout(timer);
-    },
-  };
+  return { run, idle };
 }

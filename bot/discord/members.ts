@@ -2,11 +2,9 @@ import type { Id } from "../../core/kinds.ts";
 import { personByIdentity } from "../../db/repositories/people.ts";
 import type { Reader } from "../../db/write.ts";
 import { type Incoming, type Role, roles } from "../chat/types.ts";
+import { WEEK_PLATFORM } from "../chat/weekPlatform.ts";
 import type { DiscordSettings } from "../config/environment.ts";
 import type { Called } from "./drawLine.ts";
-
-/** The platform under whose handles the loaded week knows its people. */
-const WEEK_PLATFORM = "rehearsal";
 
 /** Who people are, both ways, between the week's names and the platform's ids. */
 export interface Members {

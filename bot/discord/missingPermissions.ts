@@ -1,14 +1,6 @@
-import { type Client, PermissionFlagsBits } from "discord.js";
+import type { Client } from "discord.js";
 import type { DiscordSettings } from "../config/environment.ts";
-
-/** By the names the chat's own settings give them. */
-const needed = {
-  "View Channel": PermissionFlagsBits.ViewChannel,
-  "Send Messages": PermissionFlagsBits.SendMessages,
-  "Embed Links": PermissionFlagsBits.EmbedLinks,
-  "Attach Files": PermissionFlagsBits.AttachFiles,
-  "Read Message History": PermissionFlagsBits.ReadMessageHistory,
-} as const;
+import { lacking } from "./neededPermissions.ts";
 
 /** One line for each channel of the settings in which the bot cannot do its work; empty when it can everywhere. */
 export function missingPermissions(client: Client<true>, { guildId, channels }: Pick<DiscordSettings, "guildId" | "channels">): readonly string[] {
@@ -25,8 +17,7 @@ export function missingPermissions(client: Client<true>, { guildId, channels }: 
     if (!channel.isTextBased()) {
       return [`#${name}: the id ${id} is no text channel`];
     }
-    const held = channel.permissionsFor(self);
-    const missing = Object.entries(needed).flatMap(([permission, flag]) => (held.has(flag) ? [] : [permission]));
+    const missing = lacking(channel.permissionsFor(self).bitfield);
     return missing.length === 0 ? [] : [`#${name}: the bot lacks ${missing.join(", ")}`];
   });
 }

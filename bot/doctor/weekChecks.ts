@@ -1,16 +1,15 @@
-import { metaValue } from "../../db/repositories/meta.ts";
 import { allChannels, identitiesOf } from "../../db/repositories/people.ts";
 import type { Reader } from "../../db/write.ts";
+import { WEEK_PLATFORM } from "../chat/weekPlatform.ts";
 import type { DiscordSettings } from "../config/environment.ts";
+import { boundGuild } from "../discord/bindGuild.ts";
 import { type Check, fault, ok, type Verdict, warn } from "./finding.ts";
 
-/** The platform under whose handles the loaded week knows its people. */
-const WEEK_PLATFORM = "rehearsal";
 const MOST_NAMES = 12;
 
 /** The loaded week held against the settings: the guild, the channels and the people. */
 export const weekChecks = (reader: Reader, settings: DiscordSettings): readonly Check[] => [
-  { name: "guild of the database", look: () => boundGuild(metaValue(reader, "discord.guild"), settings.guildId) },
+  { name: "guild of the database", look: () => guild(boundGuild(reader), settings.guildId) },
   {
     name: "channels of the week",
     look: () =>
@@ -29,7 +28,7 @@ export const weekChecks = (reader: Reader, settings: DiscordSettings): readonly 
   },
 ];
 
-function boundGuild(bound: string | null, guildId: string): Verdict {
+function guild(bound: string | null, guildId: string): Verdict {
   if (bound === null) {
     return ok("no guild yet: the first start in the chat sets it");
   }

@@ -1,4 +1,5 @@
 import type { Action, Incoming, Values } from "../chat/types.ts";
+import { WEEK_PLATFORM } from "../chat/weekPlatform.ts";
 import type { Delivery, Misuse, OwnMessage, Session } from "./session.ts";
 
 type Arrived =
@@ -11,7 +12,7 @@ type Arrived =
 export async function deliver(session: Session, key: string, channel: string, arrived: Arrived): Promise<Misuse> {
   const person = session.world.people.get(session.person);
   if (person === undefined) return `no person @${session.person}`;
-  const sender = { platform: "rehearsal", platformId: person.platformId, roleIds: person.roleIds };
+  const sender = { platform: WEEK_PLATFORM, platformId: person.platformId, roleIds: person.roleIds };
   const incoming: Incoming = { key, channel, sender, ...arrived };
   return redeliver(session, { person: session.person, incoming });
 }

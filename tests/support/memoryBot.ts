@@ -1,9 +1,9 @@
 import type { Action, Card, Desk, Incoming, Reply, Sender, Values } from "../../bot/chat/types.ts";
+import { WEEK_PLATFORM } from "../../bot/chat/weekPlatform.ts";
 import { rolesByName } from "../../bot/desk/actorOf.ts";
 import { makeDesk } from "../../bot/desk/desk.ts";
 import { runOutboxOnce } from "../../bot/outbox/outboxLoop.ts";
 import { commands } from "../../bot/registry.ts";
-import { PLATFORM } from "../../bot/rehearsalBot.ts";
 import { dueNow } from "../../bot/reminders/dueNow.ts";
 import { type Instant, instant } from "../../core/kinds.ts";
 import type { PostMark } from "../../db/repositories/outbox.ts";
@@ -107,11 +107,11 @@ export async function openMemoryBot(start: Instant): Promise<MemoryBot> {
 
 /** What people do, as arrivals at the desk. */
 function delivering(db: Db, desk: Desk, newKey: () => string): Pick<MemoryBot, "say" | "invoke" | "press" | "pick" | "submit"> {
-  const rolesOf = new Map(identitiesOf(db, PLATFORM).map((row) => [row.platformUserId, JSON.parse(row.rehearsalRoles) as string[]]));
+  const rolesOf = new Map(identitiesOf(db, WEEK_PLATFORM).map((row) => [row.platformUserId, JSON.parse(row.rehearsalRoles) as string[]]));
   const arrival = (kind: Incoming["kind"], place: Place) => ({
     key: place.key ?? `${kind}:${newKey()}`,
     channel: place.channel,
-    sender: { platform: PLATFORM, platformId: place.person, roleIds: place.roles ?? rolesOf.get(place.person) ?? [] },
+    sender: { platform: WEEK_PLATFORM, platformId: place.person, roleIds: place.roles ?? rolesOf.get(place.person) ?? [] },
   });
   return {
     say: (place, text, edited) => {
