@@ -1,14 +1,14 @@
-import { existsSync, mkdirSync, realpathSync, statSync } from "node:fs";
-import { basename, dirname, join, resolve } from "node:path";
+import { statSync } from "node:fs";
 import Database from "better-sqlite3";
 import { drizzle } from "drizzle-orm/better-sqlite3";
 import type { Instant } from "../core/kinds.ts";
 import { backupDatabase, backupFolder } from "./backup.ts";
+import { refuseMissing, truePath } from "./databasePath.ts";
 import { DatabaseRefusal } from "./databaseRefusal.ts";
 import { fileFaults } from "./fileFaults.ts";
 import { migrateChecked } from "./migrateChecked.ts";
 import { pendingMigrations } from "./migrationHistory.ts";
-import { createPrivate, keepPrivate, PRIVATE_FOLDER } from "./privateFiles.ts";
+import { createPrivate, keepPrivate } from "./privateFiles.ts";
 import { processLock } from "./processLock.ts";
 import { refusalOf } from "./refusalOf.ts";
 import { verifyChain } from "./repositories/audit.ts";
@@ -107,41 +107,6 @@ async function prepare(
     throw new DatabaseRefusal("audit-broken", { seq: audit.seq, reason: audit.reason });
   }
   return backup;
-}
-
-/** Two names of one file must meet at one lock. */
-function truePath(written: string, create: boolean): string {
-  const path = resolve(written);
-  if (existsSync(path)) {
-    return realpathSync(path);
-  }
-  try {
-    if (create) {
-      mkdirSync(dirname(path), { recursive: true, mode: PRIVATE_FOLDER });
-    }
-    return join(realpathSync(dirname(path)), basename(path));
-  } catch (error) {
-    if (create) {
-      throw refusalOf(error, path);
-    }
-    throw new DatabaseRefusal("missing", { path }, error);
-  }
-}
-
-function refuseMissing(path: string, create: boolean): void {
-  if (!existsSync(path)) {
-    if (!create) {
-      throw new DatabaseRefusal("missing", { path });
-    }
-    return;
-  }
-  const file = statSync(path);
-  if (!file.isFile()) {
-    throw new DatabaseRefusal("unreadable", { path, reason: "it is not a file" });
-  }
-  if (file.size === 0 && !create) {
-    throw new DatabaseRefusal("empty", { path });
-  }
 }
 
 /** A file without a table is one that we are just making; any other must bear our mark. */
