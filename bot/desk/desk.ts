@@ -42,7 +42,17 @@ function pressValues(incoming: Extract<Incoming, { kind: "press" | "submit" }>):
  * @param parts - the database, the registry, clock and randomness handed in
  */
 export function makeDesk(parts: DeskParts): Desk {
-  return { receive: (incoming) => receive(parts, incoming), suggest: suggester(parts) };
+  return { receive: (incoming) => receiveOrTell(parts, incoming), suggest: suggester(parts) };
+}
+
+async function receiveOrTell(parts: DeskParts, incoming: Incoming): Promise<Reply | null> {
+  try {
+    return await receive(parts, incoming);
+  } catch (error) {
+    const { ref } = parts.newMark();
+    parts.log(error, ref);
+    return tellOfBug(parts, incoming, bugCard(ref));
+  }
 }
 
 async function receive(parts: DeskParts, incoming: Incoming): Promise<Reply | null> {
@@ -71,7 +81,7 @@ async function receive(parts: DeskParts, incoming: Incoming): Promise<Reply | nu
   if (command.roles.length > 0 && !command.roles.some((role) => actor.roles.includes(role))) {
     return refuse(context, `refused ${command.name}`, refusalCard(actor, command.name, command.roles));
   }
-  return runCommand(parts, command, routed.values, context);
+  return runCommand(command, routed.values, context);
 }
 
 function route(parts: DeskParts, incoming: Incoming, actor: Actor | null, now: Instant): Routed | null {
@@ -88,7 +98,7 @@ function route(parts: DeskParts, incoming: Incoming, actor: Actor | null, now: I
   }
 }
 
-async function runCommand(parts: DeskParts, command: Command, values: Values, context: Context): Promise<Reply | null> {
+async function runCommand(command: Command, values: Values, context: Context): Promise<Reply | null> {
   try {
     const done = await command.handle(values, context);
     return done?.kind === "faults" ? settle(context, faultyValuesCard(command, done.at)) : done === null ? null : settle(context, done);
@@ -96,19 +106,17 @@ async function runCommand(parts: DeskParts, command: Command, values: Values, co
     if (error instanceof DomainError) {
       return settle(context, domainErrorCard(error));
     }
-    const { ref } = parts.newMark();
-    parts.log(error, ref);
-    return tellOfBug(parts, context, bugCard(ref));
+    throw error;
   }
 }
 
 /** The answer to a message leaves by the outbox, that to its failure too; nothing is kept of it, so that it may be sent again. */
-function tellOfBug(parts: DeskParts, { key, channel }: Pick<Context, "key" | "channel">, reply: Reply): Reply | null {
-  if (!key.startsWith("message:") || reply.kind !== "card") {
+function tellOfBug(parts: DeskParts, { kind, key, channel }: Incoming, reply: Reply): Reply | null {
+  if (kind !== "message" || reply.kind !== "card") {
     return reply;
   }
   const { card } = reply;
-  write(parts.db, (tx) => enqueuePost(tx, { channel: channel.name, dedupeKey: `answer:${key}`, card, at: parts.now(), ...parts.newMark() }));
+  write(parts.db, (tx) => enqueuePost(tx, { channel, dedupeKey: `answer:${key}`, card, at: parts.now(), ...parts.newMark() }));
   return null;
 }
 

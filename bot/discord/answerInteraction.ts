@@ -1,11 +1,19 @@
-import { type ButtonInteraction, type ChatInputCommandInteraction, DiscordAPIError, MessageFlags, RESTJSONErrorCodes } from "discord.js";
+import {
+  type ButtonInteraction,
+  type ChatInputCommandInteraction,
+  DiscordAPIError,
+  type Interaction,
+  MessageFlags,
+  RESTJSONErrorCodes,
+} from "discord.js";
 import type { Incoming, Reply } from "../chat/types.ts";
-import type { Answers } from "../desk/answers.ts";
+import type { Answers, Asking } from "../desk/answers.ts";
+import { leavingCard } from "../replies/lateAnswerCard.ts";
 import { attachFiles } from "./attachFiles.ts";
 import { drawCard } from "./drawCard.ts";
 import { drawForm, formDoor } from "./drawForm.ts";
 import type { CalledOf } from "./drawLine.ts";
-import type { Answerable, Arriving } from "./interactionArrival.ts";
+import { type Answerable, type Arriving, isAnswerable } from "./interactionArrival.ts";
 
 /** A form must be the first answer, so these are not put off. */
 const answersWithForm: ReadonlySet<string> = new Set(["order change", "order form"]);
@@ -14,9 +22,19 @@ const PATIENCE_MS = 2000;
 
 interface AnswerParts {
   readonly receive: (incoming: Incoming) => Promise<Reply | null>;
-  readonly answers: Pick<Answers, "reached" | "missed">;
+  readonly answers: Pick<Answers, "asked" | "reached" | "missed">;
   readonly calledOf: CalledOf;
   readonly log: (error: unknown, doing: string) => void;
+}
+
+/** What comes while the bot leaves: nothing of it is done. */
+export async function turnAway(interaction: Interaction): Promise<void> {
+  if (interaction.isAutocomplete()) {
+    await interaction.respond([]);
+  } else if (isAnswerable(interaction)) {
+    const { embeds } = drawCard(leavingCard, "", () => null);
+    await interaction.reply({ embeds, flags: MessageFlags.Ephemeral });
+  }
 }
 
 /**
@@ -24,16 +42,26 @@ interface AnswerParts {
  * answer that the platform takes no more leaves as a post too.
  */
 export async function answerInteraction(interaction: Answerable, arriving: Arriving, parts: AnswerParts): Promise<void> {
-  const isForm = mayOpenForm(interaction) && answersWithForm.has(arriving.command);
+  const { asking } = arriving;
+  const isForm = mayOpenForm(interaction) && answersWithForm.has(asking.command);
   const putOff = isForm ? null : putOffAnswer(interaction, parts);
+  keepAsked(asking, parts);
   await putOff;
-  const incoming = await arriving.incoming();
-  const receiving = parts.receive(incoming);
+  const receiving = arriving.incoming().then(parts.receive);
   const hasReached = isForm ? await answerWithForm(interaction, receiving, parts) : await show(interaction, await receiving, parts);
   if (hasReached) {
-    parts.answers.reached(incoming.key);
+    parts.answers.reached(asking.key);
   } else {
-    parts.answers.missed(incoming, await receiving);
+    parts.answers.missed(asking, await receiving);
+  }
+}
+
+/** It is answered all the same when it cannot be kept, on a full disk for instance: the desk tells what went wrong. */
+function keepAsked(asking: Asking, { answers, log }: AnswerParts): void {
+  try {
+    answers.asked(asking);
+  } catch (error) {
+    log(error, "keeping what was asked");
   }
 }
 

@@ -2,7 +2,7 @@ import type { Interaction, Message } from "discord.js";
 import type { Db } from "../../db/write.ts";
 import type { Desk } from "../chat/types.ts";
 import type { Answers } from "../desk/answers.ts";
-import { answerInteraction } from "./answerInteraction.ts";
+import { answerInteraction, turnAway } from "./answerInteraction.ts";
 import { noteSeen } from "./catchUp.ts";
 import type { Channels } from "./channels.ts";
 import { interactionArrival, isAnswerable } from "./interactionArrival.ts";
@@ -33,7 +33,7 @@ export interface Doors {
   /** Messages of a channel are taken one after another. */
   readonly message: (message: Message, coming: Coming) => Promise<void>;
   readonly interaction: (interaction: Interaction) => Promise<void>;
-  /** From now on nothing is taken; messages are read at the next start. */
+  /** From now on nothing is taken: messages are read at the next start, an interaction is told to come again. */
   readonly close: () => void;
 }
 
@@ -75,9 +75,9 @@ export function openDoors(parts: DoorParts): Doors {
       return taken;
     },
     interaction: async (interaction) => {
-      if (isOpen && !answered.has(interaction.id)) {
+      if (!answered.has(interaction.id)) {
         answered.put(interaction.id, true);
-        await takeInteraction(parts, interaction);
+        await (isOpen ? takeInteraction(parts, interaction) : turnAway(interaction));
       }
     },
     close: () => {

@@ -7,6 +7,7 @@ import type {
   StringSelectMenuInteraction,
 } from "discord.js";
 import type { Incoming, Values } from "../chat/types.ts";
+import type { Asking } from "../desk/answers.ts";
 import { decodeCustomId } from "./customId.ts";
 import { commandOf, valuesOf } from "./givenOptions.ts";
 import { statedRoles } from "./statedRoles.ts";
@@ -21,8 +22,7 @@ export type Answerable =
 
 /** What is known of an arrival at once, and the rest, which may have to be fetched after the acknowledgement. */
 export interface Arriving {
-  /** The command it stands for. */
-  readonly command: string;
+  readonly asking: Asking;
   readonly incoming: () => Promise<Incoming>;
 }
 
@@ -32,13 +32,13 @@ export function interactionArrival(interaction: Answerable, { guildId, channels,
   if (interaction.guildId !== guildId || channel === null) {
     return null;
   }
-  const sender = members.senderOf(interaction.user.id, statedRoles(interaction));
+  const from = { channel, sender: members.senderOf(interaction.user.id, statedRoles(interaction)) };
   if (interaction.isMessageContextMenuCommand()) {
     const { content } = interaction.targetMessage;
-    return invoking({ key: `invoke:${interaction.id}`, channel, sender }, "order new", async () => ({ text: content }));
+    return invoking({ ...from, key: `invoke:${interaction.id}`, command: "order new" }, async () => ({ text: content }));
   }
   if (interaction.isChatInputCommand()) {
-    return invoking({ key: `invoke:${interaction.id}`, channel, sender }, commandOf(interaction), () => valuesOf(interaction));
+    return invoking({ ...from, key: `invoke:${interaction.id}`, command: commandOf(interaction) }, () => valuesOf(interaction));
   }
   const action = decodeCustomId(interaction.customId);
   if (action === null) {
@@ -46,13 +46,12 @@ export function interactionArrival(interaction: Answerable, { guildId, channels,
   }
   const { command } = action;
   if (interaction.isModalSubmit()) {
-    return {
-      command,
-      incoming: async () => ({ kind: "submit", key: `submit:${interaction.id}`, channel, sender, action, answers: answersOf(interaction) }),
-    };
+    const key = `submit:${interaction.id}`;
+    return { asking: { ...from, key, command }, incoming: async () => ({ ...from, kind: "submit", key, action, answers: answersOf(interaction) }) };
   }
+  const key = `press:${interaction.id}`;
   const picked = interaction.isStringSelectMenu() ? interaction.values : [];
-  return { command, incoming: async () => ({ kind: "press", key: `press:${interaction.id}`, channel, sender, action, picked }) };
+  return { asking: { ...from, key, command }, incoming: async () => ({ ...from, kind: "press", key, action, picked }) };
 }
 
 export const isAnswerable = (interaction: Interaction): interaction is Answerable =>
@@ -62,8 +61,8 @@ export const isAnswerable = (interaction: Interaction): interaction is Answerabl
   interaction.isMessageContextMenuCommand() ||
   interaction.isModalSubmit();
 
-function invoking(from: Pick<Incoming, "key" | "channel" | "sender">, command: string, values: () => Promise<Values>): Arriving {
-  return { command, incoming: async () => ({ kind: "invoke", ...from, command, values: await values() }) };
+function invoking(asking: Asking, values: () => Promise<Values>): Arriving {
+  return { asking, incoming: async () => ({ ...asking, kind: "invoke", values: await values() }) };
 }
 
 function answersOf(interaction: ModalSubmitInteraction): Values {

@@ -17,6 +17,16 @@ export const inbound = sqliteTable(
   (table) => [check("inbound_reply_json", sql`json_valid(${table.reply})`)],
 );
 
+/** What waits for its answer in the chat, from the acknowledgement on: a process that ends before leaves it here. */
+export const asked = sqliteTable("asked", {
+  key: text("key").primaryKey(),
+  at: integer("at").$type<Instant>().notNull(),
+  channel: text("channel").notNull(),
+  platform: text("platform").notNull(),
+  platformId: text("platform_id").notNull(),
+  command: text("command").notNull(),
+});
+
 /** Posts that must leave exactly once. The card is frozen from the first try on. */
 export const outbox = sqliteTable(
   "outbox",

@@ -1,10 +1,11 @@
 import { PermissionFlagsBits } from "discord.js";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { makeAnswers } from "../../../bot/desk/answers.ts";
 import type { RealChatParts } from "../../../bot/realChat.ts";
 import { setMeta } from "../../../db/repositories/meta.ts";
 import { write } from "../../../db/write.ts";
 import { type JoinedWeek, joinedWeek } from "../../support/platform/joinedWeek.ts";
-import { countIn, postIn } from "../../support/platform/readPost.ts";
+import { countIn, postIn, readPost } from "../../support/platform/readPost.ts";
 import { settingsOf } from "../../support/platform/world.ts";
 
 const ORDER = "build oxtoby driver like gamer, loft 9.25";
@@ -128,5 +129,43 @@ describe("the life of the bot in the chat", () => {
     await week.start().entered;
     await postIn(platform, "plover-orders", /QUARRIE RH driver · draft/);
     expect(countIn(platform, "plover-orders", /OXTOBY RH driver · draft/)).toBe(1);
+  });
+
+  it("tells those who ask while it leaves to ask again", async () => {
+    const { platform } = week;
+    const running = week.start();
+    await running.entered;
+    platform.says("maren", "plover-orders", ORDER);
+    const draft = await postIn(platform, "plover-orders", /OXTOBY RH driver · draft/);
+    // A post that is never answered keeps it from leaving at once.
+    let isTried = false;
+    const isPost: Parameters<typeof platform.faults.next>[0] = ({ method, path }) => {
+      isTried = isTried || (method === "POST" && path.endsWith("/messages"));
+      return isTried;
+    };
+    platform.faults.next(isPost, { kind: "hang", when: "before" });
+    platform.says("iver", "plover-orders", "build quarrie driver like gamer");
+    await platform.until(() => isTried, "the post");
+    const stopping = running.stop();
+    const press = await platform.answered(platform.presses("maren", draft, "Go"));
+    expect(press).toMatchObject({ first: 4, isEphemeral: true });
+    await stopping;
+    expect(countIn(platform, "plover-orders", /confirmed/)).toBe(0);
+  });
+
+  it("tells at the next start who waits in vain, its process having ended before it got to it", async () => {
+    const { platform, db, now } = week;
+    const before = makeAnswers({ db, now, newMark: () => ({ nonce: "n1", ref: "r1" }) });
+    before.asked({
+      ...{ key: "press:1234567890123456789", channel: "plover-orders", command: "order confirm" },
+      sender: { platform: "rehearsal", platformId: "maren", roleIds: [] },
+    });
+    const running = week.start();
+    await running.entered;
+    const post = await postIn(platform, "plover-orders", /Not done: order confirm/);
+    expect(readPost(post).text).toMatch(/Nothing was changed/);
+    await running.stop();
+    await week.start().entered;
+    expect(countIn(platform, "plover-orders", /Not done: order confirm/)).toBe(1);
   });
 });

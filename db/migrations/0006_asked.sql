@@ -1,0 +1,8 @@
+CREATE TABLE `asked` (
+	`key` text PRIMARY KEY NOT NULL,
+	`at` integer NOT NULL,
+	`channel` text NOT NULL,
+	`platform` text NOT NULL,
+	`platform_id` text NOT NULL,
+	`command` text NOT NULL
+) STRICT;
