@@ -10,7 +10,7 @@ const folderOf = (path: string): string => fileURLToPath(new URL(`../../${path}`
 
 let loaded: Promise<Buffer> | null = null;
 
-/** The demo week with its orders in progress, loaded once a test file and copied for each test. */
+/** The demo week with its orders in progress, loaded once a worker and copied for each test. */
 export async function demoWeek(): Promise<{ readonly db: Db; readonly close: () => void }> {
   loaded ??= loadOnce();
   const sqlite = new Database(await loaded);
