@@ -4,7 +4,7 @@ import { drawCard } from "../../../bot/discord/drawCard.ts";
 import { card } from "../rehearsal/cards.ts";
 
 const AT = Date.UTC(2027, 4, 3, 9, 26);
-const drawn = (data: Card["data"]): string => drawCard(card("57", { data }), "", () => null).embeds[0].description ?? "";
+const drawn = (data: Card["data"], kind = "order"): string => drawCard(card("57", { kind, data }), "", () => null).embeds[0].description ?? "";
 
 describe("withOwnClock", () => {
   it("shows an open order's times as the platform's timestamps, which each reader sees in their own zone", () => {
@@ -16,5 +16,15 @@ describe("withOwnClock", () => {
     expect(drawn({ state: "closed", likelyAt: AT })).not.toContain("<t:");
     expect(drawn({ state: "draft", likelyAt: null, promiseAt: null, byAt: null })).not.toContain("<t:");
     expect(drawn({ likelyAt: AT })).not.toContain("<t:");
+  });
+
+  it("shows those of an order that slips, of each that does, and of one that is not posted yet", () => {
+    const late = { orderNumber: 57, promiseAt: AT, promisedBeforeAt: AT - 60_000 };
+    expect(drawn(late, "call.late")).toContain(`-# **Your clock** promise <t:${AT / 1000}:t>`);
+    const several = drawn({ orders: [late, { ...late, orderNumber: 58, promiseAt: null }, { ...late, orderNumber: 59 }] }, "call.late");
+    expect(several).toContain(`-# **Your clock** 57 promise <t:${AT / 1000}:t>, 59 promise <t:${AT / 1000}:t>`);
+    expect(drawn({ likelyAt: null, promiseAt: AT, byAt: AT + 60_000 }, "ready")).toContain(
+      `promise <t:${AT / 1000}:t>, wanted by <t:${AT / 1000 + 60}:t>`,
+    );
   });
 });
