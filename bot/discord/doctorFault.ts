@@ -16,6 +16,9 @@ export function doctorFault(error: unknown): Verdict {
   if (error instanceof HTTPError) {
     return fault(`the platform answers ${error.status}`, "See discordstatus.com, and run this again later");
   }
+  if (error instanceof Error && error.name === "AbortError") {
+    return fault("the platform does not answer in time", "Check the network and any proxy; see discordstatus.com, and run this again later");
+  }
   const cause = error instanceof Error && error.cause instanceof Error ? `: ${error.cause.message}` : "";
   return fault(
     `the platform is not reached: ${error instanceof Error ? error.message : String(error)}${cause}`,

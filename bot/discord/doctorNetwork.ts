@@ -14,7 +14,7 @@ import { runChecks } from "../doctor/runChecks.ts";
 import { doctorFault } from "./doctorFault.ts";
 import { guildChecks } from "./doctorGuild.ts";
 import type { GuildSeen } from "./doctorPermissions.ts";
-import { type DoctorRest, doctorRest } from "./doctorRest.ts";
+import { type DoctorRest, type DoctorRestParts, doctorRest } from "./doctorRest.ts";
 
 const CLOCK_WARN_MS = 5000;
 const CLOCK_FAULT_MS = 60_000;
@@ -23,12 +23,7 @@ const CONTENT = ApplicationFlags.GatewayMessageContent | ApplicationFlags.Gatewa
 const NOT_IN_GUILD = [403, 404];
 
 /** Asks the platform what a start in the chat would run into; a token that is not taken is tried once only. */
-export async function doctorNetwork(parts: {
-  readonly token: string;
-  readonly settings: DiscordSettings;
-  readonly now: () => number;
-  readonly api?: string;
-}): Promise<readonly Finding[]> {
+export async function doctorNetwork(parts: DoctorRestParts & { readonly settings: DiscordSettings }): Promise<readonly Finding[]> {
   const rest = doctorRest(parts);
   const user = await asked(() => rest.get<APIUser>(Routes.user()));
   if ("state" in user) {

@@ -8,9 +8,17 @@ export interface DoctorRest {
   readonly clockAheadMs: () => number | null;
 }
 
+export interface DoctorRestParts {
+  readonly token: string;
+  readonly now: () => number;
+  /** For a local server in place of the platform. */
+  readonly api?: string;
+  readonly timeoutMs?: number;
+}
+
 /** Asks the platform by plain requests: no login, few retries, no waiting for a limit to pass. */
-export function doctorRest({ token, now, api }: { readonly token: string; readonly now: () => number; readonly api?: string }): DoctorRest {
-  const rest = new REST({ retries: 1, timeout: TIMEOUT_MS, rejectOnRateLimit: () => true, ...(api === undefined ? {} : { api }) });
+export function doctorRest({ token, now, api, timeoutMs = TIMEOUT_MS }: DoctorRestParts): DoctorRest {
+  const rest = new REST({ retries: 1, timeout: timeoutMs, rejectOnRateLimit: () => true, ...(api === undefined ? {} : { api }) });
   // The client that the bot logs in with takes a pasted prefix off too.
   rest.setToken(token.replace(/^(Bot|Bearer)\s*/i, ""));
   let ahead: number | null = null;

@@ -10,9 +10,9 @@ const guildWith = (permissions: bigint): Answer => {
   return { body: { ...body, roles: [...body.roles.slice(0, 2), { id: BOT_ROLE, permissions: String(permissions) }] } };
 };
 
-async function look(changed: Readonly<Record<string, Answer>>, token = PLANTED) {
+async function look(changed: Readonly<Record<string, Answer>>, token = PLANTED, timeoutMs = 5000) {
   const platform = await doctorPlatform({ "/users/@me": dated(now()), ...changed });
-  const findings = await doctorNetwork({ token, settings, now, api: platform.api });
+  const findings = await doctorNetwork({ token, settings, now, api: platform.api, timeoutMs });
   expect(JSON.stringify(findings)).not.toContain(PLANTED);
   return { ...platform, findings, of: (name: string) => findings.find((finding) => finding.name === name) };
 }
@@ -56,6 +56,15 @@ describe("doctorNetwork", () => {
   it("says that the platform is not reached", async () => {
     const findings = await doctorNetwork({ token: PLANTED, settings, now, api: "http://127.0.0.1:1/api" });
     expect(findings[0]).toMatchObject({ name: "token", state: "fault", found: expect.stringContaining("not reached") });
+  });
+
+  it("goes on past a question that is never answered, and stops where it is the first", async () => {
+    const { asked, of } = await look({ "/applications/@me": { hangs: true, body: null } }, PLANTED, 300);
+    expect(of("message content")).toMatchObject({ state: "fault", found: "the platform does not answer in time" });
+    expect(asked.filter((path) => path === "/applications/@me")).toHaveLength(2);
+    expect(of("channel plover-orders")?.state).toBe("ok");
+    const silent = await look({ "/users/@me": { hangs: true, body: null } }, PLANTED, 300);
+    expect(silent.findings.map(({ state }) => state)).toEqual(["fault", "skipped"]);
   });
 
   it("asks twice at most where the platform is down", async () => {

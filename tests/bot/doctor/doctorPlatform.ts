@@ -29,6 +29,8 @@ export const settings: DiscordSettings = {
 };
 
 export interface Answer {
+  /** It is never answered. */
+  readonly hangs?: true;
   readonly status?: number;
   readonly body: unknown;
   readonly headers?: Readonly<Record<string, string>>;
@@ -73,7 +75,10 @@ export async function doctorPlatform(
     const path = (request.url ?? "").replace(/^\/api\/v10/, "");
     asked.push(path);
     tokens.add(request.headers.authorization ?? "");
-    const { status = 200, body, headers = {} } = answers[path] ?? { status: 404, body: { code: 0, message: "404: Not Found" } };
+    const { hangs, status = 200, body, headers = {} } = answers[path] ?? { status: 404, body: { code: 0, message: "404: Not Found" } };
+    if (hangs) {
+      return;
+    }
     response.writeHead(status, { "content-type": "application/json", ...headers }).end(JSON.stringify(body));
   });
   await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
