@@ -87,13 +87,26 @@ async function playBurst(soaking: Soak, count: number, index: number): Promise<v
     await anotherLife(soaking, index % 2 === 0);
   }
   await settled(soaking);
-  await pressAll(soaking, "Go");
-  await pressAll(soaking, "Scratch");
-  await pressAll(soaking, "Drop");
+  await pressAll(soaking, { label: "Go" });
+  if (index % 4 === 1) {
+    for (const label of ["Start", "Glue on", "Done"]) {
+      await pressAll(soaking, { label, channel: "plover-bench", who: "dessa", most: 1 });
+    }
+  }
+  await pressAll(soaking, { label: "Scratch" });
+  await pressAll(soaking, { label: "Drop" });
 }
 
-/** Presses a button on every order post that has it; some twice, some by somebody who may not. */
-async function pressAll(soaking: Soak, label: string): Promise<void> {
+interface Presses {
+  readonly label: string;
+  readonly channel?: string;
+  readonly who?: string;
+  /** No more than so many, the newest. */
+  readonly most?: number;
+}
+
+/** Presses a button on every post of an open order that has it; some twice, some by somebody who may not. */
+async function pressAll(soaking: Soak, { label, channel = CHANNEL, who = "maren", most = Number.POSITIVE_INFINITY }: Presses): Promise<void> {
   const { week, dice, confirmedBy } = soaking;
   const { platform, db } = week;
   // A press made while the line is down never reaches a bot: there the platform tells the person so.
@@ -105,16 +118,16 @@ async function pressAll(soaking: Soak, label: string): Promise<void> {
       .all()
       .flatMap((order) => (openStates.includes(order.state) ? [`order:${order.id}`] : [])),
   );
-  const found = platform.posts(CHANNEL).flatMap((post) => {
+  const posts = platform.posts(channel).flatMap((post) => {
     const button = buttonsOf(post).find((one) => one.label === label);
     const subject = button?.custom_id.split("|")[1] ?? "";
     return numbers.has(subject) ? [{ post, subject }] : [];
   });
-  const pressed = found.map(({ post, subject }) => {
+  const pressed = posts.slice(-most).map(({ post, subject }) => {
     if (dice(25) === 0) {
       platform.presses("akiko", post, label);
     }
-    const press = platform.presses("maren", post, label);
+    const press = platform.presses(who, post, label);
     if (dice(20) === 0) {
       platform.again(press);
     }

@@ -1,5 +1,5 @@
 import { asc } from "drizzle-orm";
-import { buildOrder } from "../../db/schema/orders.ts";
+import { benchPress, buildOrder } from "../../db/schema/orders.ts";
 import { livePost, outbox } from "../../db/schema/plumbing.ts";
 import type { Db } from "../../db/write.ts";
 import { isAnswered } from "../support/platform/interactions.ts";
@@ -10,6 +10,8 @@ import { idOf } from "../support/platform/world.ts";
 export interface SoakFigures {
   readonly orders: number;
   readonly confirmed: number;
+  /** Those that went over the bench, to the final check. */
+  readonly built: number;
   readonly posts: number;
   readonly interactions: number;
   readonly answeredByPost: number;
@@ -28,6 +30,7 @@ export function soakFigures(db: Db, platform: Platform, said: readonly Said[], c
     .orderBy(asc(outbox.id))
     .all()
     .filter(({ messageId }) => messageId === null || /^\d+$/.test(messageId));
+  const atBench = db.select().from(benchPress).all();
   const lives = db.select().from(livePost).all();
   const own = platform.store.messages.filter(({ author }) => author === platform.world.bot);
   const byRef = grouped(own, refOf);
@@ -35,14 +38,16 @@ export function soakFigures(db: Db, platform: Platform, said: readonly Said[], c
   const ids = new Set(said.map(({ id }) => id));
   const isSaid = (key: string): boolean => ids.has(key.split(":")[1] ?? "");
   const isLate = (id: string): boolean => rows.some(({ dedupeKey, state }) => state === "sent" && new RegExp(`^answer:\\w+:${id}$`).test(dedupeKey));
+  const saidOrders = orders.filter(({ sourceKey }) => isSaid(sourceKey));
   const late = platform.interactions.all.filter((one) => !isAnswered(one) && isLate(one.id));
   const lanes = grouped(
     rows.filter(({ state }) => state === "sent"),
     ({ channel }) => channel,
   );
   return {
-    orders: orders.filter(({ sourceKey }) => isSaid(sourceKey)).length,
+    orders: saidOrders.length,
     confirmed: confirmedBy.size,
+    built: saidOrders.filter(({ id }) => atBench.some(({ orderId, press }) => orderId === id && press === "done")).length,
     posts: own.length,
     interactions: platform.interactions.all.length,
     answeredByPost: late.length,
@@ -51,9 +56,7 @@ export function soakFigures(db: Db, platform: Platform, said: readonly Said[], c
       ...rows
         .filter(({ ref, state }) => state === "sent" && (byRef.get(ref)?.length ?? 0) !== 1)
         .map(({ id, ref }) => `post ${id} is there ${byRef.get(ref)?.length ?? 0} times`),
-      ...orders
-        .filter(({ id, sourceKey }) => isSaid(sourceKey) && !lives.some(({ subject }) => subject === `order:${id}`))
-        .map(({ id }) => `order ${id} has no post`),
+      ...saidOrders.filter(({ id }) => !lives.some(({ subject }) => subject === `order:${id}`)).map(({ id }) => `order ${id} has no post`),
       ...own.filter((message) => !posts.has(refOf(message))).map(({ id }) => `message ${id} was never planned`),
       ...lives
         .filter(({ wanted, shown: has, refused }) => has < wanted && refused !== wanted)
@@ -66,6 +69,9 @@ export function soakFigures(db: Db, platform: Platform, said: readonly Said[], c
         .filter((id) => !orders.some((order) => String(order.id) === id && order.state !== "draft"))
         .map((id) => `order ${id} was said to be confirmed and is not`),
       ...twice(orders.map(({ sourceKey }) => sourceKey)).map((key) => `${key} made two orders`),
+      ...twice(atBench.filter(({ press }) => press === "start").map(({ orderId }) => `order ${orderId}`)).map(
+        (order) => `${order} was started twice`,
+      ),
       ...platform.complaints,
     ],
   };

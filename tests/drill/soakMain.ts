@@ -4,7 +4,9 @@ import { soak } from "./soak.ts";
 const [messages = "2100", seed = "20270503"] = process.argv.slice(2);
 const from = performance.now();
 const figures = await soak({ orders: Number(messages), weeks: 3, burst: 10, seed: Number(seed), report: (line) => console.log(line) });
-console.log(`${figures.orders} orders of ${messages} messages (the rest were asked about), ${figures.confirmed} confirmed by a press`);
+console.log(
+  `${figures.orders} orders of ${messages} messages (the rest were asked about), ${figures.confirmed} confirmed by a press, ${figures.built} built`,
+);
 console.log(
   `${figures.posts} posts, ${figures.interactions} presses, ${figures.answeredByPost} of them answered by a post; the bot lived ${figures.lives} lives`,
 );
