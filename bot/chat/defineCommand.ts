@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import type { OrderState } from "../../db/repositories/orders.ts";
 import type { Context } from "./context.ts";
 import type { Audience, Reply, Role, Values } from "./types.ts";
 
@@ -11,6 +12,8 @@ export interface Option {
   readonly required: boolean;
   /** Left out it is free text. */
   readonly takes?: Takes | undefined;
+  /** Of orders, those in these states are suggested before the others. */
+  readonly first?: readonly OrderState[] | undefined;
   /** Every value there is, where they are few and fixed. */
   readonly oneOf?: readonly string[] | undefined;
 }

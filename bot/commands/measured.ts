@@ -4,7 +4,7 @@ import { defineCommand } from "../chat/defineCommand.ts";
 import { readingContext } from "../desk/readingContext.ts";
 import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
 import { gaugeOf } from "../flows/gaugeOf.ts";
-import { orderInput, orderOption } from "../flows/orderOptions.ts";
+import { orderIn, orderInput } from "../flows/orderOptions.ts";
 import { measureOrder } from "../operations/measureOrder.ts";
 import { measuredNote } from "../replies/benchNotes.ts";
 import { note, reply } from "../replies/card.ts";
@@ -13,7 +13,7 @@ import { problemsCard } from "../replies/problemsCard.ts";
 export const measured = defineCommand({
   name: "measured",
   summary: "What the gauge says of a finished club",
-  options: [orderOption, { name: "text", summary: "Such as: loft 9.2 face 0.4 swing d3 length 45 1/4", required: true }],
+  options: [orderIn("finalCheck"), { name: "text", summary: "Such as: loft 9.2 face 0.4 swing d3 length 45 1/4", required: true }],
   roles: ["technician", "lead"],
   audience: "asker",
   input: z.object({ ...orderInput, text: z.string().min(1).max(2000) }),

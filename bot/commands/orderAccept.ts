@@ -5,7 +5,7 @@ import { sheetsOf } from "../../db/repositories/sheets.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
 import { findOrder } from "../flows/findOrder.ts";
-import { orderInput, orderOption } from "../flows/orderOptions.ts";
+import { orderIn, orderInput } from "../flows/orderOptions.ts";
 import { checkOfSheet } from "../operations/checkOfSheet.ts";
 import { finishBench } from "../operations/finishSteps.ts";
 import { acceptedNote, acceptForm, notAcceptableNote } from "../replies/acceptNotes.ts";
@@ -13,7 +13,7 @@ import { acceptedNote, acceptForm, notAcceptableNote } from "../replies/acceptNo
 export const orderAccept = defineCommand({
   name: "order accept",
   summary: "The player takes a club that is off what was written",
-  options: [orderOption, { name: "reason", summary: "Why, in the player's words", required: false }],
+  options: [orderIn("finalCheck"), { name: "reason", summary: "Why, in the player's words", required: false }],
   roles: ["rep", "lead"],
   audience: "asker",
   input: z.object({ ...orderInput, reason: z.string().min(3).max(200).nullable().default(null) }),

@@ -1,14 +1,14 @@
 import { z } from "zod";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
-import { orderInput, orderOption } from "../flows/orderOptions.ts";
+import { orderIn, orderInput } from "../flows/orderOptions.ts";
 import { answerBag, bagAnswers } from "../operations/handOver.ts";
 import { answeredNote } from "../replies/handOverNotes.ts";
 
 export const orderBag = defineCommand({
   name: "order bag",
   summary: "Say what became of a club that is out",
-  options: [orderOption, { name: "argument", summary: `One of: ${bagAnswers.join(", ")}`, required: true, oneOf: bagAnswers }],
+  options: [orderIn("outWithPlayer"), { name: "argument", summary: `One of: ${bagAnswers.join(", ")}`, required: true, oneOf: bagAnswers }],
   roles: ["rep", "lead"],
   audience: "asker",
   input: z.object({ ...orderInput, argument: z.enum(bagAnswers) }),

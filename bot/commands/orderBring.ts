@@ -4,7 +4,7 @@ import { requestOf } from "../../db/repositories/orders.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { draftFlow } from "../flows/draftFlow.ts";
 import { findOrder } from "../flows/findOrder.ts";
-import { orderInput, orderOption } from "../flows/orderOptions.ts";
+import { orderIn, orderInput } from "../flows/orderOptions.ts";
 import { broughtNote, staleNote } from "../replies/orderNotes.ts";
 
 const bringers = ["player", "caddie", "rep", "inTruck"] as const satisfies readonly BroughtBy[];
@@ -13,7 +13,7 @@ const bringers = ["player", "caddie", "rep", "inTruck"] as const satisfies reado
 export const orderBring = defineCommand({
   name: "order bring",
   summary: "Say who brings the club a draft works on",
-  options: [orderOption, { name: "argument", summary: `One of: ${bringers.join(", ")}`, required: true, oneOf: bringers }],
+  options: [orderIn("draft"), { name: "argument", summary: `One of: ${bringers.join(", ")}`, required: true, oneOf: bringers }],
   roles: ["rep", "lead"],
   audience: "asker",
   input: z.object({ ...orderInput, argument: z.enum(bringers) }),

@@ -3,14 +3,14 @@ import { requestOf } from "../../db/repositories/orders.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { draftFlow } from "../flows/draftFlow.ts";
 import { findOrder } from "../flows/findOrder.ts";
-import { orderInput, orderOption } from "../flows/orderOptions.ts";
+import { orderIn, orderInput } from "../flows/orderOptions.ts";
 import { buildInsteadNote, staleNote } from "../replies/orderNotes.ts";
 
 /** A club that broke: a new one like it, in place of the finished one that was offered. */
 export const orderBuild = defineCommand({
   name: "order build",
   summary: "Build a new club in place of the finished one offered for a broken club",
-  options: [orderOption],
+  options: [orderIn("draft")],
   roles: ["rep", "lead"],
   audience: "asker",
   input: z.object(orderInput),

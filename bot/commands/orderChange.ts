@@ -5,7 +5,7 @@ import { defineCommand } from "../chat/defineCommand.ts";
 import { readingContext } from "../desk/readingContext.ts";
 import { draftFlow } from "../flows/draftFlow.ts";
 import { findOrder } from "../flows/findOrder.ts";
-import { orderInput, orderOption } from "../flows/orderOptions.ts";
+import { orderIn, orderInput } from "../flows/orderOptions.ts";
 import { note, reply } from "../replies/card.ts";
 import { staleNote } from "../replies/orderNotes.ts";
 import { problemsCard } from "../replies/problemsCard.ts";
@@ -13,7 +13,7 @@ import { problemsCard } from "../replies/problemsCard.ts";
 export const orderChange = defineCommand({
   name: "order change",
   summary: "Change a draft's text",
-  options: [orderOption, { name: "text", summary: "The whole order anew", required: false }],
+  options: [orderIn("draft"), { name: "text", summary: "The whole order anew", required: false }],
   roles: ["rep", "lead"],
   audience: "asker",
   input: z.object({ ...orderInput, text: z.string().max(4000).optional() }),

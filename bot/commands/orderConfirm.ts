@@ -9,7 +9,7 @@ import type { Reply } from "../chat/types.ts";
 import { draftFlow } from "../flows/draftFlow.ts";
 import { findOrder } from "../flows/findOrder.ts";
 import { movedChanges, movedPosts } from "../flows/movedPosts.ts";
-import { orderInput, orderOption } from "../flows/orderOptions.ts";
+import { orderIn, orderInput } from "../flows/orderOptions.ts";
 import { orderPosts } from "../flows/orderPosts.ts";
 import { awaitsClub } from "../operations/awaitsClub.ts";
 import { extraOfOrder, extraOrder } from "../operations/benchExtra.ts";
@@ -63,7 +63,7 @@ async function planAnew(context: Context, written: string): Promise<Reply | null
 export const orderConfirm = defineCommand({
   name: "order confirm",
   summary: "Confirm a draft",
-  options: [orderOption],
+  options: [orderIn("draft")],
   roles: ["rep", "lead"],
   audience: "asker",
   input: z.object(orderInput),

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
-import { orderInput, orderOption } from "../flows/orderOptions.ts";
+import { orderIn, orderInput } from "../flows/orderOptions.ts";
 import { playableWords } from "../flows/playableWords.ts";
 import { handOver, takers } from "../operations/handOver.ts";
 import { handedOverNote } from "../replies/handOverNotes.ts";
@@ -10,7 +10,7 @@ export const orderHandover = defineCommand({
   name: "order handover",
   summary: "Say who took a ready club",
   options: [
-    orderOption,
+    orderIn("ready"),
     { name: "argument", summary: `Who took it: ${takers.join(", ")}`, required: true, oneOf: takers },
     { name: "reason", summary: "The lead's reason to let out a head that is not on the list for play", required: false },
   ],

@@ -4,7 +4,7 @@ import { sheetsOf } from "../../db/repositories/sheets.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { draftFlow } from "../flows/draftFlow.ts";
 import { findOrder } from "../flows/findOrder.ts";
-import { orderInput, orderOption } from "../flows/orderOptions.ts";
+import { orderIn, orderInput } from "../flows/orderOptions.ts";
 import { note, reply } from "../replies/card.ts";
 import { headsCard } from "../replies/headsCard.ts";
 import { staleNote } from "../replies/orderNotes.ts";
@@ -12,7 +12,7 @@ import { staleNote } from "../replies/orderNotes.ts";
 export const orderHeads = defineCommand({
   name: "order heads",
   summary: "The other heads a draft could take",
-  options: [orderOption, { name: "argument", summary: "Serial of the head to take instead", required: false, takes: "serial" }],
+  options: [orderIn("draft"), { name: "argument", summary: "Serial of the head to take instead", required: false, takes: "serial" }],
   roles: ["rep", "lead"],
   audience: "asker",
   input: z.object(orderInput),

@@ -3,7 +3,7 @@ import { appendAudit } from "../../db/repositories/audit.ts";
 import { setListedForPlay } from "../../db/repositories/partModels.ts";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
-import { orderInput, orderOption } from "../flows/orderOptions.ts";
+import { orderIn, orderInput } from "../flows/orderOptions.ts";
 import { playableWords } from "../flows/playableWords.ts";
 import { handOver, type Taker, takers } from "../operations/handOver.ts";
 import { listEntries } from "../operations/listForPlay.ts";
@@ -16,7 +16,7 @@ export const orderListed = defineCommand({
   name: "order listed",
   summary: "Say whether an order's driver head is on the list for play",
   options: [
-    orderOption,
+    orderIn("ready"),
     {
       name: "argument",
       summary: "yes or no; yes:player hands it over too",

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { defineCommand } from "../chat/defineCommand.ts";
 import { changeOrderFlow } from "../flows/changeOrderFlow.ts";
 import { gaugeOf } from "../flows/gaugeOf.ts";
-import { orderInput, orderOption } from "../flows/orderOptions.ts";
+import { orderIn, orderInput } from "../flows/orderOptions.ts";
 import { looksAsWritten } from "../operations/measureOrder.ts";
 import { measuredNote } from "../replies/benchNotes.ts";
 
@@ -10,7 +10,7 @@ import { measuredNote } from "../replies/benchNotes.ts";
 export const orderLooks = defineCommand({
   name: "order looks",
   summary: "The club looks as written: logo, rib, sleeve mark, stamp",
-  options: [orderOption],
+  options: [orderIn("finalCheck")],
   roles: ["technician", "lead"],
   audience: "asker",
   input: z.object(orderInput),

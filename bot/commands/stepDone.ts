@@ -1,12 +1,12 @@
 import { z } from "zod";
 import { defineCommand } from "../chat/defineCommand.ts";
-import { orderInput, orderOption } from "../flows/orderOptions.ts";
+import { orderIn, orderInput } from "../flows/orderOptions.ts";
 import { pressFlow } from "../flows/pressFlow.ts";
 
 export const stepDone = defineCommand({
   name: "step done",
   summary: "Built: now the final check",
-  options: [orderOption],
+  options: [orderIn("building")],
   roles: ["technician", "lead"],
   audience: "asker",
   input: z.object(orderInput),

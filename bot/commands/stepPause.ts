@@ -1,12 +1,12 @@
 import { z } from "zod";
 import { defineCommand } from "../chat/defineCommand.ts";
-import { orderInput, orderOption } from "../flows/orderOptions.ts";
+import { orderIn, orderInput } from "../flows/orderOptions.ts";
 import { liesInput, liesOption, restFlow } from "../flows/restFlow.ts";
 
 export const stepPause = defineCommand({
   name: "step pause",
   summary: "Work on an order rests; it stays with you",
-  options: [orderOption, liesOption],
+  options: [orderIn("building", "finalCheck"), liesOption],
   roles: ["technician", "lead"],
   audience: "asker",
   input: z.object({ ...orderInput, ...liesInput }),

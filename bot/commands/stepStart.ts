@@ -1,12 +1,12 @@
 import { z } from "zod";
 import { defineCommand } from "../chat/defineCommand.ts";
-import { orderInput, orderOption } from "../flows/orderOptions.ts";
+import { orderIn, orderInput } from "../flows/orderOptions.ts";
 import { pressFlow } from "../flows/pressFlow.ts";
 
 export const stepStart = defineCommand({
   name: "step start",
   summary: "Start building an order",
-  options: [orderOption],
+  options: [orderIn("confirmed")],
   roles: ["technician", "lead"],
   audience: "asker",
   input: z.object(orderInput),

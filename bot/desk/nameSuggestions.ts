@@ -23,14 +23,16 @@ interface Place {
 }
 
 /** The names of the record that an option could mean, most useful first. */
-export function nameSuggestions(takes: Option["takes"], place: Place): readonly Suggested[] {
+export function nameSuggestions({ takes, first = [] }: Pick<Option, "takes" | "first">, place: Place): readonly Suggested[] {
   switch (takes) {
     case "player":
       return place.names.players.map((player) => playerSuggested(player, place));
     case "club":
       return clubsSuggested(place);
     case "order":
-      return ordersHere(place).map((order) => orderSuggested(order, place));
+      return ordersHere(place)
+        .toSorted((one, other) => Number(first.includes(other.state)) - Number(first.includes(one.state)))
+        .map((order) => orderSuggested(order, place));
     case "serial":
       return serialsSuggested(place);
     case "head":

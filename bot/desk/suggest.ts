@@ -30,7 +30,7 @@ export function suggest({ command, option: name, typed, values }: Asked, actor: 
   if (option === undefined || !may) {
     return [];
   }
-  const known = option.oneOf?.map(asItIs) ?? nameSuggestions(option.takes, { typed, values, actor, names: memory.names() });
+  const known = option.oneOf?.map(asItIs) ?? nameSuggestions(option, { typed, values, actor, names: memory.names() });
   const ranked = rankTyped(typed, known).filter(({ value }) => value.length <= LONGEST);
   return [...new Map(ranked.map(({ label, value }) => [value, { label: label.slice(0, LONGEST), value }])).values()].slice(0, MOST);
 }

@@ -55,6 +55,17 @@ describe("suggest: what may be meant", () => {
     expect(valuesOf(bot.db, "where", "what", "", { actor: { ...actorWith(bot.db, ["rep"]), truck: null } })).toEqual([]);
   });
 
+  // fixtures/scenario/orders.csv: 5 is a draft, 4 confirmed, 3 and 2 are being built, 1 is at its final check.
+  it.each([
+    ["order drop", ["5", "4", "3", "2", "1"]],
+    ["step start", ["4", "5", "3", "2", "1"]],
+    ["step glue", ["3", "2", "5", "4", "1"]],
+    ["step pause", ["3", "2", "1", "5", "4"]],
+    ["measured", ["1", "5", "4", "3", "2"]],
+  ])("lists first the orders that %s is of use for", (command, numbers) => {
+    expect(valuesOf(bot.db, command, "order", "", { actor: actorWith(bot.db, ["rep", "technician"]) })).toEqual(numbers);
+  });
+
   it("lists the other heads of the draft that is named", async () => {
     await bot.invoke(maren, "order new", { player: "Bram Oxtoby", club: "driver", like: "gamer", loft: "9.25", by: "14:30" });
     const heads = suggested(bot.db, "order heads", "argument", "", { values: { order: "6" } });
