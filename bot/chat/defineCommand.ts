@@ -26,6 +26,8 @@ export interface CommandDefinition<Input> {
   /** Who may; nobody listed means anyone in the chat. */
   readonly roles: readonly Role[];
   readonly audience: Audience;
+  /** Whether it may answer by a form: the chat opens one only as the first answer, so the command is not put off. */
+  readonly opensForm?: true;
   /** Values arrive as the person wrote them. */
   readonly input: z.ZodType<Input>;
   readonly run: (input: Input, context: Context) => Promise<Reply | null>;
@@ -42,7 +44,14 @@ export function defineCommand<Input>({ input, run, ...shown }: CommandDefinition
     ...shown,
     handle: async (values, context) => {
       const read = input.safeParse(values);
-      return read.success ? run(read.data, context) : { kind: "faults", at: [...new Set(read.error.issues.map((issue) => String(issue.path[0])))] };
+      if (!read.success) {
+        return { kind: "faults", at: [...new Set(read.error.issues.map((issue) => String(issue.path[0])))] };
+      }
+      const done = await run(read.data, context);
+      if (done?.kind === "form" && !shown.opensForm) {
+        throw new Error(`${shown.name} answers by a form and does not say so: the chat could not open it`);
+      }
+      return done;
     },
   };
 }

@@ -16,6 +16,7 @@ export const orderAccept = defineCommand({
   options: [orderIn("finalCheck"), { name: "reason", summary: "Why, in the player's words", required: false }],
   roles: ["rep", "lead"],
   audience: "asker",
+  opensForm: true,
   input: z.object({ ...orderInput, reason: z.string().min(3).max(200).nullable().default(null) }),
   run: async ({ order: written, version, reason }, context) => {
     const { person, roles } = context.actor;

@@ -16,6 +16,7 @@ export const orderChange = defineCommand({
   options: [orderIn("draft"), { name: "text", summary: "The whole order anew", required: false }],
   roles: ["rep", "lead"],
   audience: "asker",
+  opensForm: true,
   input: z.object({ ...orderInput, text: z.string().max(4000).optional() }),
   run: async ({ order: written, version, text }, context) => {
     const order = context.read((reader) => findOrder(reader, context, written));

@@ -14,6 +14,7 @@ export const orderForm = defineCommand({
   options: [],
   roles: ["rep", "lead"],
   audience: "asker",
+  opensForm: true,
   input: z.object({
     form: z
       .string()

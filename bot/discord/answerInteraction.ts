@@ -15,8 +15,6 @@ import { drawForm, formDoor } from "./drawForm.ts";
 import type { CalledOf } from "./drawLine.ts";
 import { type Answerable, type Arriving, isAnswerable } from "./interactionArrival.ts";
 
-/** A form must be the first answer, so these are not put off. */
-const answersWithForm: ReadonlySet<string> = new Set(["order change", "order form"]);
 /** The platform waits three seconds for a first answer. */
 const PATIENCE_MS = 2000;
 
@@ -24,6 +22,8 @@ interface AnswerParts {
   readonly receive: (incoming: Incoming) => Promise<Reply | null>;
   readonly answers: Pick<Answers, "asked" | "reached" | "missed">;
   readonly calledOf: CalledOf;
+  /** The names of the commands that may answer by a form. */
+  readonly opensForm: ReadonlySet<string>;
   readonly log: (error: unknown, doing: string) => void;
 }
 
@@ -43,7 +43,7 @@ export async function turnAway(interaction: Interaction): Promise<void> {
  */
 export async function answerInteraction(interaction: Answerable, arriving: Arriving, parts: AnswerParts): Promise<void> {
   const { asking } = arriving;
-  const isForm = mayOpenForm(interaction) && answersWithForm.has(asking.command);
+  const isForm = mayOpenForm(interaction) && parts.opensForm.has(asking.command);
   const putOff = isForm ? null : putOffAnswer(interaction, parts);
   keepAsked(asking, parts);
   await putOff;

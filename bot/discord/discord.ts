@@ -77,7 +77,8 @@ export function runDiscord(parts: DiscordParts): RunningDiscord {
     await poster.post();
     await due();
   };
-  const doors = openDoors({ guildId: settings.guildId, db, desk: parts.desk, answers: parts.answers, channels, members, changed, log });
+  const opensForm = new Set(parts.commands.filter((command) => command.opensForm).map(({ name }) => name));
+  const doors = openDoors({ guildId: settings.guildId, db, desk: parts.desk, answers: parts.answers, channels, members, opensForm, changed, log });
   const reader = makeMissedReader(() =>
     catchUp(db, { channels, now: parts.now }, (message) => doors.message(message, { isLive: false, isInOrder: true })),
   );

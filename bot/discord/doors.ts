@@ -17,6 +17,7 @@ interface DoorParts {
   readonly answers: Answers;
   readonly channels: Channels;
   readonly members: Members;
+  readonly opensForm: ReadonlySet<string>;
   /** Something may have been planned. */
   readonly changed: () => Promise<void>;
   readonly log: (error: unknown, doing: string) => void;
@@ -113,10 +114,10 @@ async function takeInteraction(parts: DoorParts, interaction: Interaction): Prom
   if (!isAnswerable(interaction) || arriving === null) {
     return;
   }
-  const { answers, log } = parts;
+  const { answers, opensForm, log } = parts;
   const { calledOf } = parts.members;
   try {
-    await answerInteraction(interaction, arriving, { receive: parts.desk.receive, answers, calledOf, log });
+    await answerInteraction(interaction, arriving, { receive: parts.desk.receive, answers, opensForm, calledOf, log });
   } finally {
     await parts.changed();
   }

@@ -59,6 +59,18 @@ describe("the real chat, through a platform on this machine", () => {
     expect(week.bugs).toEqual([]);
   });
 
+  it("opens the form of every command that answers by one", async () => {
+    const { platform } = week;
+    await week.start().entered;
+    const changed = await platform.answered(platform.calls("iver", "plover-orders", "order change", { order: "5" }));
+    expect(changed.form).toMatchObject({ title: "Change 5" });
+    const accepted = await platform.answered(platform.calls("iver", "plover-orders", "order accept", { order: "1" }));
+    expect(accepted.form).toMatchObject({ title: "1: the player takes it as it is" });
+    const done = await platform.answered(platform.submits("iver", accepted, { reason: "feels right to him" }));
+    expect(readPost(done.shown ?? {}).text).toContain("Nothing was changed");
+    expect(week.bugs).toEqual([]);
+  });
+
   it("reads somebody's message as an order, and a table as stock", async () => {
     const { platform } = week;
     await week.start().entered;
