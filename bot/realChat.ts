@@ -10,6 +10,7 @@ import { type DiscordParts, type RunningDiscord, runDiscord } from "./discord/di
 import { rolesByEnvironment } from "./discord/rolesByEnvironment.ts";
 import { newMark } from "./outbox/newMark.ts";
 import type { OutboxDeps } from "./outbox/outboxDeps.ts";
+import { postOpenAnew } from "./outbox/postOpenAnew.ts";
 import { commands } from "./registry.ts";
 
 export interface RealChatParts extends Pick<DiscordParts, "client"> {
@@ -38,6 +39,7 @@ export function joinRealChat({ crash, ...parts }: RealChatParts): RunningDiscord
     ...{ commands, now, wallMs },
     desk: makeDesk({ db, commands, now, newMark: mark, rolesOf: rolesByEnvironment(settings), seed, log, ...drilled }),
     answers: makeAnswers({ db, now, newMark: mark }),
+    postAnew: (tx) => postOpenAnew(tx, now(), mark),
     post: (sender) => postAll({ db, sender, ...drilled }, now),
     due: () => dueIn(db, seed, now),
   });

@@ -1,7 +1,7 @@
 import type { Client, ClientOptions } from "discord.js";
 import { schedule } from "node-cron";
 import type { Instant } from "../../core/kinds.ts";
-import type { Db } from "../../db/write.ts";
+import type { Db, Tx } from "../../db/write.ts";
 import type { Desk, Sender } from "../chat/types.ts";
 import type { Answers } from "../desk/answers.ts";
 import { bindGuild } from "./bindGuild.ts";
@@ -31,6 +31,8 @@ export interface DiscordParts extends EnterParts {
   readonly answers: Answers;
   /** Posts what waits in the outbox; tells when to come again, null when nothing waits. */
   readonly post: (sender: Sender) => Promise<Instant | null>;
+  /** Plans once more what is open, for a guild that has seen nothing of it yet. */
+  readonly postAnew: (tx: Tx) => void;
   /** What the clock owes, and new times for benches that changed. */
   readonly due: () => Promise<void>;
   readonly now: () => Instant;
@@ -111,7 +113,7 @@ export function runDiscord(parts: DiscordParts): RunningDiscord {
 
 /** In the one guild of the database, then whatever comes first: reading what was missed, sending what waits. */
 async function begin(parts: DiscordParts, opened: OpenClient, first: () => Promise<void>): Promise<boolean> {
-  if (!bindGuild(parts.db, parts.settings.guildId)) {
+  if (!bindGuild(parts.db, parts.settings.guildId, parts.postAnew)) {
     opened.end("settings", "this database belongs to another guild: mend DISCORD_GUILD_ID, or start with another --data");
     return false;
   }

@@ -72,6 +72,21 @@ export function repostLivePost(tx: Tx, wish: LivePostKey & PostMark & { readonly
 }
 
 /**
+ * Posts the newest version once more, as a version of its own: the post before was never where people are now.
+ *
+ * @param tx - a transaction
+ * @param wish - subject and channel, the moment, and marks for the new post
+ * @throws {Error} when there is no such live post: a mistake of the caller
+ */
+export function renewLivePost(tx: Tx, wish: LivePostKey & PostMark & { readonly at: Instant }): void {
+  tx.update(livePost)
+    .set({ wanted: sql`${livePost.wanted} + 1` })
+    .where(isAt(wish))
+    .run();
+  repostLivePost(tx, wish);
+}
+
+/**
  * Lists the live posts of a channel whose message shows an older version than is wanted.
  *
  * @param reader - database or transaction
@@ -94,6 +109,21 @@ export function livePostsBehind(reader: Reader, channel: string | null): readonl
     .orderBy(asc(livePost.nextAt), asc(livePost.subject))
     .all()
     .flatMap(({ row, messageId }) => (messageId === null ? [] : [{ ...row, messageId }]));
+}
+
+/**
+ * Lists the live posts that have left, in the order in which they did.
+ *
+ * @param reader - database or transaction
+ */
+export function livePostsSent(reader: Reader): readonly LivePostKey[] {
+  return reader
+    .select({ subject: livePost.subject, channel: livePost.channel })
+    .from(livePost)
+    .innerJoin(outbox, eq(outbox.id, livePost.outboxId))
+    .where(eq(outbox.state, "sent"))
+    .orderBy(asc(outbox.id))
+    .all();
 }
 
 /**

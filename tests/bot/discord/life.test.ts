@@ -102,6 +102,21 @@ describe("the life of the bot in the chat", () => {
     expect(await running.ended).toMatchObject({ kind: "lost", why: expect.stringContaining("no sign of life") });
   });
 
+  // fixtures/scenario/orders.csv: orders 1 to 5 of Plover are open, 5 is a draft.
+  it("posts what is open when it first comes to a guild, and not again", async () => {
+    const { platform } = week;
+    const first = week.start();
+    await first.entered;
+    for (const number of [1, 2, 3, 4, 5]) {
+      expect(countIn(platform, "plover-orders", new RegExp(`^${number} .* · `))).toBe(1);
+      expect(countIn(platform, "plover-bench", new RegExp(`^${number} .* · sheet`))).toBe(number === 5 ? 0 : 1);
+    }
+    await first.stop();
+    const before = platform.store.messages.length;
+    await week.start().entered;
+    expect(platform.store.messages).toHaveLength(before);
+  });
+
   it("registers its commands once, and not again as long as they are the same", async () => {
     const { platform } = week;
     const first = week.start();
@@ -150,7 +165,7 @@ describe("the life of the bot in the chat", () => {
     const press = await platform.answered(platform.presses("maren", draft, "Go"));
     expect(press).toMatchObject({ first: 4, isEphemeral: true });
     await stopping;
-    expect(countIn(platform, "plover-orders", /confirmed/)).toBe(0);
+    expect(countIn(platform, "plover-orders", /^6 .*confirmed/)).toBe(0);
   });
 
   it("tells at the next start who waits in vain, its process having ended before it got to it", async () => {
