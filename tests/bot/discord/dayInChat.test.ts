@@ -10,7 +10,7 @@ import { audit } from "../../../db/schema/plumbing.ts";
 import type { Db } from "../../../db/write.ts";
 import { demoWeek } from "../../support/demoWeek.ts";
 import { joinedWeek } from "../../support/platform/joinedWeek.ts";
-import { ChatPlayer } from "../../support/platform/playScript.ts";
+import { playScript } from "../../support/platform/playScript.ts";
 
 /** What people did, in its order, and how every order stands. */
 const recordOf = (db: Db) => ({
@@ -65,7 +65,7 @@ describe("the real chat and the rehearsal", () => {
     try {
       const running = week.start({ seed: 20270503 });
       await running.entered;
-      await new ChatPlayer(week, running).play(script);
+      await playScript(week, running, script);
       expect(week.bugs).toEqual([]);
       expect(week.platform.complaints).toEqual([]);
       expect(recordOf(week.db)).toEqual(wanted);
