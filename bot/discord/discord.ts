@@ -12,6 +12,7 @@ import { openDoors } from "./doors.ts";
 import type { Ended } from "./ended.ts";
 import { type EnterParts, enter } from "./enter.ts";
 import { makeInHand } from "./inHand.ts";
+import { lineAtRest } from "./lineAtRest.ts";
 import { listen } from "./listen.ts";
 import { makeSettler } from "./makeSettler.ts";
 import { membersOf } from "./members.ts";
@@ -24,6 +25,8 @@ const EVERY_20_S = "*/20 * * * * *";
 /** How long a stop waits for what is in hand, and again for the last posts. */
 const STOP_PATIENCE_MS = 10_000;
 const LEAVE_WITHIN_MS = 3000;
+/** Longer than reading what was said in a day away takes. */
+const WORK_MAX_MS = 15 * 60_000;
 
 export interface DiscordParts extends EnterParts {
   readonly db: Db;
@@ -59,7 +62,7 @@ export function runDiscord(parts: DiscordParts): RunningDiscord {
   const { settings, db, log } = parts;
   const opened = openClient(parts.client ?? {}, parts.wallMs, log);
   const { client, ended, end } = opened;
-  const inHand = makeInHand(log);
+  const inHand = makeInHand(parts.wallMs, log);
   const channels = channelsOf(client, settings);
   const members = membersOf(db, settings);
   const sender = discordSender({
@@ -85,15 +88,22 @@ export function runDiscord(parts: DiscordParts): RunningDiscord {
     catchUp(db, { channels, now: parts.now }, (message) => doors.message(message, { isLive: false, isInOrder: true })),
   );
   listen(opened, settings.guildId, { doors, reader, inHand });
-  const tick = async (): Promise<void> => {
-    opened.watch();
+  const beat = makeSettler(async () => {
     if (client.isReady()) {
       await (reader.isComplete() ? Promise.resolve() : reader.read());
       await poster.post();
       await due();
     }
+  });
+  const tick = (): Promise<void> => {
+    opened.watch();
+    const stuck = inHand.stuckFor(WORK_MAX_MS);
+    if (stuck !== null) {
+      opened.end("lost", `${stuck} has not come to an end for a quarter of an hour`);
+    }
+    return beat();
   };
-  const clock = schedule(EVERY_20_S, () => inHand.run("the clock", tick), { timezone: "UTC", noOverlap: true });
+  const clock = schedule(EVERY_20_S, () => inHand.run("the clock", tick), { timezone: "UTC" });
   const entered = begin(parts, opened, async () => {
     parts.answers.missedBefore();
     await inHand.run("reading what was missed", reader.read);
@@ -105,6 +115,7 @@ export function runDiscord(parts: DiscordParts): RunningDiscord {
     await within(STOP_PATIENCE_MS, inHand.idle());
     await within(STOP_PATIENCE_MS, inHand.run("the last posts", poster.last));
     // A client that is just connecting may never come to an end by itself.
+    await within(LEAVE_WITHIN_MS, lineAtRest(client));
     await within(LEAVE_WITHIN_MS, client.destroy());
     end("stopped", "stopped");
   };

@@ -146,6 +146,21 @@ describe("the life of the bot in the chat", () => {
     expect(countIn(platform, "plover-orders", /OXTOBY RH driver · draft/)).toBe(1);
   });
 
+  it("does not come back after it was stopped while its line was down", async () => {
+    const { platform } = week;
+    const running = week.start();
+    await running.entered;
+    platform.gateway.drop("lost");
+    const reconnecting = new Promise<void>((resolve) => {
+      running.client.once("shardReconnecting", () => resolve());
+    });
+    await reconnecting;
+    await running.stop();
+    // It had its line once more before it left, so that no try to connect is left over.
+    expect(platform.gateway.counts.identified).toBe(2);
+    await platform.until(() => !platform.gateway.isConnected(), "its leave");
+  });
+
   it("tells those who ask while it leaves to ask again", async () => {
     const { platform } = week;
     const running = week.start();
