@@ -109,7 +109,7 @@ export function runDiscord(parts: DiscordParts): RunningDiscord {
     await inHand.run("reading what was missed", reader.read);
     await inHand.run("the outbox", changed);
   });
-  const stop = async (): Promise<void> => {
+  const leave = async (): Promise<void> => {
     doors.close();
     await clock.stop();
     await within(STOP_PATIENCE_MS, inHand.idle());
@@ -118,6 +118,11 @@ export function runDiscord(parts: DiscordParts): RunningDiscord {
     await within(LEAVE_WITHIN_MS, lineAtRest(client));
     await within(LEAVE_WITHIN_MS, client.destroy());
     end("stopped", "stopped");
+  };
+  let leaving: Promise<void> | null = null;
+  const stop = (): Promise<void> => {
+    leaving ??= leave();
+    return leaving;
   };
   return { client, ended, entered, tick, stop };
 }
