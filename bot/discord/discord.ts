@@ -17,6 +17,7 @@ import { listen } from "./listen.ts";
 import { makeSettler } from "./makeSettler.ts";
 import { membersOf } from "./members.ts";
 import { makeMissedReader } from "./missedReader.ts";
+import { oneAtATime } from "./oneAtATime.ts";
 import { type OpenClient, openClient } from "./openClient.ts";
 import { makePoster } from "./poster.ts";
 import { within } from "./within.ts";
@@ -88,7 +89,7 @@ export function runDiscord(parts: DiscordParts): RunningDiscord {
     catchUp(db, { channels, now: parts.now }, (message) => doors.message(message, { isLive: false, isInOrder: true })),
   );
   listen(opened, settings.guildId, { doors, reader, inHand });
-  const beat = makeSettler(async () => {
+  const beat = oneAtATime(async () => {
     if (client.isReady()) {
       await (reader.isComplete() ? Promise.resolve() : reader.read());
       await poster.post();
