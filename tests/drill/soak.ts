@@ -20,7 +20,8 @@ const players = ["oxtoby", "quarrie", "toll", "halloway", "wexcombe", "pellwethe
 const clubs = ["driver", "driver", "3w", "7i", "9i", "pw"];
 const CHANNEL = "plover-orders";
 const A_WEEK_MIN = 7 * 24 * 60;
-const BURST_PATIENCE_MS = 120_000;
+/** Longer than the outbox may put a post off. */
+const BURST_PATIENCE_MS = 6 * 60_000;
 const TICK_MS = 1500;
 const LOOK_MS = 100;
 
@@ -159,6 +160,8 @@ async function anotherLife(soaking: Soak, isKilled: boolean): Promise<void> {
     crash: (point) => {
       left -= point.endsWith("commit") ? 0 : 1;
       if (left < 0 && !point.endsWith("commit")) {
+        // What is dead tries nothing more: every try counts, and puts the next one off for longer.
+        void running.stop();
         throw new Error("cut off");
       }
     },
