@@ -1,8 +1,8 @@
-import { type Instant, instant } from "../../core/kinds.ts";
+import type { Instant } from "../../core/kinds.ts";
 import { type Asked, allAsked, deleteAsked, insertAsked } from "../../db/repositories/asked.ts";
-import { findReply, markAnswered, unansweredSince } from "../../db/repositories/inbound.ts";
+import { findReply } from "../../db/repositories/inbound.ts";
 import { enqueuePost, type PostMark } from "../../db/repositories/outbox.ts";
-import { personByIdentity, personName } from "../../db/repositories/people.ts";
+import { personByIdentity } from "../../db/repositories/people.ts";
 import { type Db, type Tx, write } from "../../db/write.ts";
 import type { Card, Incoming, Reply } from "../chat/types.ts";
 import { codeWords } from "../operations/codeWords.ts";
@@ -11,8 +11,6 @@ import { withCodeWords } from "../replies/withCodeWords.ts";
 
 /** How long after it was asked an answer is still worth a post. */
 const WORTH_MS = 60 * 60_000;
-/** What came by a platform with ids of its own; the rehearsal answers at once. */
-const fromOutside = /^(?:press|submit|invoke):\d{17,20}$/;
 
 /** What was asked, as far as it is known before it is read. */
 export type Asking = Pick<Incoming, "key" | "channel" | "sender"> & { readonly command: string };
@@ -29,43 +27,41 @@ export interface Answers {
 
 export function makeAnswers(parts: { readonly db: Db; readonly now: () => Instant; readonly newMark: () => PostMark }): Answers {
   const { db, now, newMark } = parts;
-  const post = (tx: Tx, { key, channel }: { readonly key: string; readonly channel: string }, card: Card): void => {
+  const post = (tx: Tx, { key, channel }: Pick<Asked, "key" | "channel">, card: Card): void => {
     enqueuePost(tx, { channel, dedupeKey: `answer:${key}`, card: withCodeWords(card, codeWords(tx)), at: now(), ...newMark() });
-  };
-  const settle = (tx: Tx, key: string): void => {
-    deleteAsked(tx, key);
-    markAnswered(tx, key, now());
   };
   return {
     asked: ({ key, channel, command, sender: { platform, platformId } }) =>
       write(db, (tx) => insertAsked(tx, { key, at: now(), channel, platform, platformId, command })),
-    reached: (key) => write(db, (tx) => settle(tx, key)),
+    reached: (key) => write(db, (tx) => deleteAsked(tx, key)),
     missed: (asking, reply) =>
       write(db, (tx) => {
-        settle(tx, asking.key);
+        deleteAsked(tx, asking.key);
         if (reply !== null) {
           post(tx, asking, lateAnswerCard(askerOf(tx, asking.sender), reply));
         }
       }),
     missedBefore: () =>
       write(db, (tx) => {
-        const since = instant(now() - WORTH_MS);
-        for (const { key, channel, personId, reply } of unansweredSince(tx, since)) {
-          if (fromOutside.test(key)) {
-            settle(tx, key);
-            if (reply !== null) {
-              post(tx, { key, channel }, lateAnswerCard(personId === null ? null : { id: personId, name: personName(tx, personId) }, reply as Reply));
-            }
-          }
-        }
         for (const asked of allAsked(tx)) {
           deleteAsked(tx, asked.key);
-          if (asked.at >= since && findReply(tx, asked.key) === null) {
-            post(tx, asked, cutShortCard(askerOf(tx, asked), asked.command, asked.at));
+          const card = cardOwed(tx, asked);
+          if (card !== null && asked.at >= now() - WORTH_MS) {
+            post(tx, asked, card);
           }
         }
       }),
   };
+}
+
+/** What an earlier process owes: the answer it had committed, or that it never got to it; null where the answer was nothing. */
+function cardOwed(tx: Tx, asked: Asked): Card | null {
+  const committed = findReply(tx, asked.key);
+  if (committed === null) {
+    return cutShortCard(askerOf(tx, asked), asked.command, asked.at);
+  }
+  const reply = committed.reply as Reply | null;
+  return reply === null ? null : lateAnswerCard(askerOf(tx, asked), reply);
 }
 
 function askerOf(tx: Tx, { platform, platformId }: Pick<Asked, "platform" | "platformId">): Asker | null {

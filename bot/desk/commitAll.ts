@@ -25,8 +25,7 @@ export function commitAll(
   const isForTheLeadAlone = actor.roles.includes("lead") && !leavesByOutbox && answer?.audience === "asker";
   const shown = answer === null || isForTheLeadAlone ? done.reply : { ...answer, card: withCodeWords(answer.card, words) };
   const reply = leavesByOutbox ? null : shown;
-  const answeredAt = incoming.kind === "message" ? now : null;
-  insertInbound(tx, { key: incoming.key, at: now, channel: channel.name, personId: actor.person, reply, answeredAt });
+  insertInbound(tx, { key: incoming.key, at: now, personId: actor.person, reply });
   for (const { action, subject, before, after, player } of done.changes) {
     appendAudit(tx, { at: now, personId: actor.person, action, subject, body: { before, after }, playerId: player ?? null });
   }

@@ -6,3 +6,6 @@ CREATE TABLE `asked` (
 	`platform_id` text NOT NULL,
 	`command` text NOT NULL
 ) STRICT;
+--> statement-breakpoint
+ALTER TABLE `inbound` DROP COLUMN `channel`;--> statement-breakpoint
+ALTER TABLE `inbound` DROP COLUMN `answered_at`;

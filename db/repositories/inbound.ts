@@ -1,4 +1,4 @@
-import { and, eq, gte, isNull } from "drizzle-orm";
+import { eq } from "drizzle-orm";
 import type { Id, Instant } from "../../core/kinds.ts";
 import { inbound } from "../schema/plumbing.ts";
 import type { Reader, Tx } from "../write.ts";
@@ -15,15 +15,12 @@ export function findReply(reader: Reader, key: string): { readonly reply: unknow
   return row === undefined ? null : { reply: JSON.parse(row.reply) };
 }
 
-/** Something received: its key, moment, channel, sender (null for a stranger) and the reply as JSON. */
+/** Something received: its key, moment, sender (null for a stranger) and the reply as JSON. */
 interface Received {
   readonly key: string;
   readonly at: Instant;
-  readonly channel: string;
   readonly personId: Id<"person"> | null;
   readonly reply: unknown;
-  /** Null when it has yet to reach the asker by the transport. */
-  readonly answeredAt: Instant | null;
 }
 
 /**
@@ -35,24 +32,4 @@ interface Received {
 export function insertInbound(tx: Tx, received: Received): boolean {
   const row = { ...received, reply: JSON.stringify(received.reply ?? null) };
   return tx.insert(inbound).values(row).onConflictDoNothing().run().changes === 1;
-}
-
-/** Keeps that the answer to something received has reached the asker. */
-export function markAnswered(tx: Tx, key: string, at: Instant): void {
-  tx.update(inbound).set({ answeredAt: at }).where(eq(inbound.key, key)).run();
-}
-
-/**
- * Lists what was answered in the record but not to the asker.
- *
- * @param reader - database or transaction
- * @param since - older ones are left out
- */
-export function unansweredSince(reader: Reader, since: Instant): readonly Omit<Received, "answeredAt">[] {
-  const rows = reader
-    .select()
-    .from(inbound)
-    .where(and(isNull(inbound.answeredAt), gte(inbound.at, since)))
-    .all();
-  return rows.flatMap(({ channel, answeredAt: _none, reply, ...row }) => (channel === null ? [] : [{ ...row, channel, reply: JSON.parse(reply) }]));
 }

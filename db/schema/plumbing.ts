@@ -10,9 +10,6 @@ export const inbound = sqliteTable(
     at: integer("at").$type<Instant>().notNull(),
     personId: integer("person_id").$type<Id<"person">>(),
     reply: text("reply").notNull(),
-    channel: text("channel"),
-    /** When the answer had reached the asker, or left as a post; null as long as it has not. */
-    answeredAt: integer("answered_at").$type<Instant>(),
   },
   (table) => [check("inbound_reply_json", sql`json_valid(${table.reply})`)],
 );

@@ -24,7 +24,7 @@ let marks = 0;
 const process = (): Answers => makeAnswers({ db: bot.db, now: bot.now, newMark: () => ({ nonce: `nonce${++marks}`, ref: `ref${marks}` }) });
 const commitReply = (reply: Reply): void =>
   write(bot.db, (tx) => {
-    insertInbound(tx, { key: KEY, at: bot.now(), channel: "plover-orders", personId: null, reply, answeredAt: null });
+    insertInbound(tx, { key: KEY, at: bot.now(), personId: null, reply });
   });
 
 async function posted(): Promise<readonly string[]> {

@@ -1,5 +1,6 @@
 import { randomBytes } from "node:crypto";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { makeAnswers } from "../../../bot/desk/answers.ts";
 import { makeDesk } from "../../../bot/desk/desk.ts";
 import { newMark } from "../../../bot/outbox/newMark.ts";
 import { commands } from "../../../bot/registry.ts";
@@ -153,8 +154,9 @@ describe("the real chat when the platform is at fault", () => {
     platform.gateway.drop("lost");
     const desk = makeDesk({ db, commands, now: week.now, newMark: () => newMark(randomBytes), rolesOf: () => ["viewer"], seed: 5, log: () => {} });
     const sender = { platform: "rehearsal", platformId: "akiko", roleIds: [] };
-    const values = { player: "Ysolde Quarrie" };
-    await desk.receive({ kind: "invoke", key: "invoke:123456789012345678", channel: "general", sender, command: "spec", values });
+    const asking = { key: "invoke:123456789012345678", channel: "general", sender, command: "spec" };
+    makeAnswers({ db, now: week.now, newMark: () => newMark(randomBytes) }).asked(asking);
+    await desk.receive({ kind: "invoke", ...asking, values: { player: "Ysolde Quarrie" } });
     await week.start().entered;
     await postIn(platform, "general", /Ysolde Quarrie/);
     await week.start().entered;
